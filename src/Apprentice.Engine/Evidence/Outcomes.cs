@@ -1,0 +1,77 @@
+using Apprentice.Engine.Histories;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Engine.Evidence;
+
+/// <summary>All that a look can show: a partition of its findings, with P(outcome | state or row).</summary>
+/// <param name="Part">Index of the part that it reads, or −1 for the spine.</param>
+/// <param name="Fine">Outcomes × states (or rows of the spine). For a reading, bins of a quarter of its standard deviation.</param>
+/// <param name="Coarse">The same with bins of one standard deviation, for pairs.</param>
+public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse)
+{
+    const double Reach = 6;
+
+    /// <summary>The outcomes of a first look.</summary>
+    public static Outcomes Of(HistoryTable table, ClueReader reader, string clue, Channel channel)
+    {
+        var it = table.Names.ClueOf(clue);
+        if (it.Shows is Shows.Measured measured) return OfReading(table, reader, measured, reader.ModelOf(clue, channel, null));
+        var (part, shares) = reader.SharesOf(it);
+        var (ids, misread) = ClueReader.FindingsOf(it, channel);
+        var all = Enumerable.Range(0, ids.Count)
+            .Select(f => shares.Select(s => ((1 - misread) * s[f]) + (misread / ids.Count)).ToArray()).ToArray();
+        return new Outcomes(part, all, all);
+    }
+
+    static Outcomes OfReading(HistoryTable table, ClueReader reader, Shows.Measured measured, MeasuredModel model)
+    {
+        var size = table.Topic.Dimensions[table.Names.Dimension(measured.Dimension)];
+        var part = table.Names.Part(size.Part);
+        var spreads = table.States[part].Select(s => reader.SpreadOf(size, s)).ToList();
+        return new Outcomes(part, Bins(model, spreads, 0.25), Bins(model, spreads, 1));
+    }
+
+    // Bins cover what any state and way can show; what lies outside is one outcome more, on either side.
+    static double[][] Bins(MeasuredModel model, List<SizeSpread> spreads, double fraction)
+    {
+        var normals = spreads.Where(s => s.Mean is not null).ToList();
+        var u = model.Ways[0].Uncertainty;
+        var sigma = normals.Count == 0 ? u : normals.Min(s => Math.Sqrt((u * u) + (model.Ways[0].Slope * model.Ways[0].Slope * s.Sigma * s.Sigma)));
+        var steps = Math.Max(1, Math.Floor(fraction * sigma / model.Step));
+        var width = steps * model.Step;
+        var ends = model.Ways.Where(w => w.Share > 0).SelectMany(w => normals.SelectMany(s => Ends(s, w))).Append(model.Range.Low).Append(model.Range.High).ToList();
+        var from = model.Range.Low - (model.Step / 2);
+        var low = Math.Max(ends.Min(), from - (200 * width));
+        var high = Math.Min(ends.Max(), model.Range.High + (200 * width));
+        var edges = new List<double> { double.NegativeInfinity };
+        for (var x = Math.Min(low, from); x < high; x += width) edges.Add(x);
+        edges.Add(high + width);
+        edges.Add(double.PositiveInfinity);
+        return [.. edges.Zip(edges.Skip(1), (a, b) => spreads.Select(s => Bin(model, s, a, b)).ToArray())];
+    }
+
+    static IEnumerable<double> Ends(SizeSpread spread, Way way)
+    {
+        var mean = (way.Slope * (spread.Mean ?? 0)) + way.Intercept;
+        var s = Math.Sqrt((way.Uncertainty * way.Uncertainty) + (way.Slope * way.Slope * spread.Sigma * spread.Sigma));
+        return [mean - (Reach * s), mean + (Reach * s)];
+    }
+
+    static double Bin(MeasuredModel model, SizeSpread spread, double low, double high)
+    {
+        var inside = Math.Max(0, Math.Min(high, model.Range.High + (model.Step / 2)) - Math.Max(low, model.Range.Low - (model.Step / 2)));
+        var sum = model.Blunder * model.FlatStep * inside / model.Step;
+        foreach (var way in model.Ways)
+        {
+            if (way.Share > 0) sum += way.Share * spread.Between(Clip(low, spread, way), Clip(high, spread, way), way.Slope, way.Uncertainty);
+        }
+
+        return sum;
+    }
+
+    static double Clip(double x, SizeSpread spread, Way way)
+    {
+        var far = (Math.Abs(way.Slope) * (Math.Abs(spread.High) + Math.Abs(spread.Low) + (20 * spread.Sigma) + Math.Abs(spread.Mean ?? 0))) + (20 * way.Uncertainty);
+        return Math.Clamp(x - way.Intercept, -far, far);
+    }
+}
