@@ -8,6 +8,7 @@ public sealed class ClueReader
 {
     readonly HistoryTable _table;
     readonly Dictionary<(string Clue, Channel Channel), Outcomes> _outcomes = [];
+    readonly Dictionary<string, (int Part, IReadOnlyList<IReadOnlyList<double>> Shares)> _shares = new(StringComparer.Ordinal);
 
     /// <summary>A reader for a table.</summary>
     public ClueReader(HistoryTable table) => _table = table;
@@ -96,7 +97,11 @@ public sealed class ClueReader
 
     /// <summary>What a clue shows before misreading, per row of the spine or per state of its part.</summary>
     /// <returns>Index of the part, or −1 for the spine, and a share per finding for each row or state.</returns>
-    public (int Part, IReadOnlyList<IReadOnlyList<double>> Shares) SharesOf(Clue clue) => new ClueShares(_table, clue).All();
+    public (int Part, IReadOnlyList<IReadOnlyList<double>> Shares) SharesOf(Clue clue)
+    {
+        if (!_shares.TryGetValue(clue.Id, out var known)) known = _shares[clue.Id] = new ClueShares(_table, clue).All();
+        return known;
+    }
 
     static object GroupKeyOf(Clue clue) => clue.Shows is Shows.Measured m ? ("size", m.Dimension) : ("clue", clue.Id);
 

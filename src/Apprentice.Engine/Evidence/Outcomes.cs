@@ -5,9 +5,11 @@ namespace Apprentice.Engine.Evidence;
 
 /// <summary>All that a look can show: a partition of its findings, with P(outcome | state or row).</summary>
 /// <param name="Part">Index of the part that it reads, or −1 for the spine.</param>
-/// <param name="Fine">Outcomes × states (or rows of the spine). For a reading, bins of a quarter of its standard deviation.</param>
+/// <param name="Fine">Outcomes × columns. For a reading, bins of a quarter of its standard deviation.</param>
 /// <param name="Coarse">The same with bins of one standard deviation, for pairs.</param>
-public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse)
+/// <param name="ColumnOf">Column per state of the part, or per row of the spine: alike ones share a column.</param>
+/// <param name="Columns">Number of columns.</param>
+public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[] ColumnOf, int Columns)
 {
     const double Reach = 6;
 
@@ -18,9 +20,30 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse)
         if (it.Shows is Shows.Measured measured) return OfReading(table, reader, measured, reader.ModelOf(clue, channel, null));
         var (part, shares) = reader.SharesOf(it);
         var (ids, misread) = ClueReader.FindingsOf(it, channel);
+        var (columnOf, first) = Alike(shares);
         var all = Enumerable.Range(0, ids.Count)
-            .Select(f => shares.Select(s => ((1 - misread) * s[f]) + (misread / ids.Count)).ToArray()).ToArray();
-        return new Outcomes(part, all, all);
+            .Select(f => first.Select(c => ((1 - misread) * shares[c][f]) + (misread / ids.Count)).ToArray()).ToArray();
+        return new Outcomes(part, all, all, columnOf, first.Count);
+    }
+
+    static (int[] ColumnOf, List<int> First) Alike(IReadOnlyList<IReadOnlyList<double>> shares)
+    {
+        var ids = new Dictionary<string, int>(StringComparer.Ordinal);
+        var first = new List<int>();
+        var columnOf = new int[shares.Count];
+        for (var i = 0; i < shares.Count; i++)
+        {
+            var key = string.Join(';', shares[i].Select(s => s.ToString("R")));
+            if (!ids.TryGetValue(key, out var column))
+            {
+                column = ids[key] = first.Count;
+                first.Add(i);
+            }
+
+            columnOf[i] = column;
+        }
+
+        return (columnOf, first);
     }
 
     static Outcomes OfReading(HistoryTable table, ClueReader reader, Shows.Measured measured, MeasuredModel model)
@@ -28,7 +51,7 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse)
         var size = table.Topic.Dimensions[table.Names.Dimension(measured.Dimension)];
         var part = table.Names.Part(size.Part);
         var spreads = table.States[part].Select(s => reader.SpreadOf(size, s)).ToList();
-        return new Outcomes(part, Bins(model, spreads, 0.25), Bins(model, spreads, 1));
+        return new Outcomes(part, Bins(model, spreads, 0.25), Bins(model, spreads, 1), [.. Enumerable.Range(0, spreads.Count)], spreads.Count);
     }
 
     // Bins cover what any state and way can show; what lies outside is one outcome more, on either side.

@@ -6,9 +6,6 @@ public sealed record Reasoning
     /// <summary>Belief per part that was asked about, in the order asked.</summary>
     public required IReadOnlyList<PartBelief> Parts { get; init; }
 
-    /// <summary>Each finding's weight for the leading class of the first part asked about, in the order of the findings.</summary>
-    public required IReadOnlyList<FindingWeight> Weights { get; init; }
-
     /// <summary>Conflict among the findings.</summary>
     public required Conflict Conflict { get; init; }
 
@@ -26,6 +23,9 @@ public sealed record Reasoning
 
     /// <summary>True when every part asked about is settled, or nothing on offer is worth its minutes.</summary>
     public required bool Ripe { get; init; }
+
+    /// <summary>What the best continuation on offer is expected to save over answering now, in the workshop's money; 0 when ripe.</summary>
+    public required double Gain { get; init; }
 }
 
 /// <summary>Belief about one part.</summary>
@@ -36,9 +36,27 @@ public sealed record Reasoning
 /// <param name="Settled">True when the leading class has at least that belief and no odd reading of the part stands.</param>
 /// <param name="Survivors">Indices of the fewest classes, likeliest first, that add up to the settle level.</param>
 /// <param name="DecidingSet">Indices of a least-size set of findings that alone settles the same class; empty when not settled.</param>
+/// <param name="Weights">Each finding's weight for the leading class against the rest, in the order of the findings.</param>
 public sealed record PartBelief(
     string Part, IReadOnlyList<ClassBelief> Classes, int Leading, double SettleAt, bool Settled, IReadOnlyList<int> Survivors,
-    IReadOnlyList<int> DecidingSet);
+    IReadOnlyList<int> DecidingSet, IReadOnlyList<FindingWeight> Weights)
+{
+    /// <summary>Belief in the leading class.</summary>
+    public double Highest => Classes[Leading].Belief;
+
+    /// <summary>Index of the class of a kind.</summary>
+    /// <param name="kind">Short name of the kind, "none" for none of these.</param>
+    /// <exception cref="ArgumentException">The part has no such kind.</exception>
+    public int ClassOf(string kind)
+    {
+        for (var c = 0; c < Classes.Count; c++)
+        {
+            if (Classes[c].Kinds.Contains(kind)) return c;
+        }
+
+        throw new ArgumentException($"{Part} has no kind {kind}", nameof(kind));
+    }
+}
 
 /// <summary>An order class: kinds that every spare fits alike.</summary>
 /// <param name="Kinds">Short names of its kinds; "none" for none of these.</param>

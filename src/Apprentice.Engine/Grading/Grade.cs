@@ -112,13 +112,3 @@ public sealed record GradePart(Aspect Aspect, double Mark, Remark Remark, Remark
     /// <summary>The word of the mark.</summary>
     public MarkWord Word => Mark >= 0.85 ? MarkWord.Good : Mark >= 0.5 ? MarkWord.Partly : MarkWord.NotYet;
 }
-
-/// <summary>A sentence of the words file with its arguments: the engine chooses what to say, the words file how.</summary>
-/// <param name="Key">Key in the words file.</param>
-/// <param name="Values">Values of its placeholders by name: numbers, or short names of clues, kinds, spares and tags, which the words turn into names.</param>
-public sealed record Remark(string Key, IReadOnlyDictionary<string, object> Values)
-{
-    /// <summary>A remark with the given named values.</summary>
-    public static Remark Of(string key, params (string Name, object Value)[] values) =>
-        new(key, values.ToDictionary(v => v.Name, v => v.Value, StringComparer.Ordinal));
-}
