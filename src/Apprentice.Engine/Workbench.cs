@@ -1,28 +1,74 @@
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Histories;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine;
 
 /// <summary>One topic made ready to work with: the same engine makes its cases, judges answers and helps with a real bike.</summary>
+/// <remarks>Tables are made when first needed and kept. Not for use by several threads at once.</remarks>
 public sealed class Workbench
 {
-    /// <summary>Makes a topic ready: enumerates and merges its histories, once per provenance.</summary>
+    readonly Dictionary<string, Scene> _scenes = new(StringComparer.Ordinal);
+    readonly Dictionary<string, CaseMaker> _makers = new(StringComparer.Ordinal);
+    IReadOnlyList<Workbench>? _variants;
+
+    /// <summary>Makes a topic ready.</summary>
     public Workbench(Topic topic) => Topic = topic;
 
     /// <summary>The topic.</summary>
     public Topic Topic { get; }
 
+    /// <summary>The same topic with its judged figures moved within reason: see <see cref="Robustness"/>.</summary>
+    public IReadOnlyList<Workbench> Variants => _variants ??= [.. Robustness.VariantsOf(Topic).Select(t => new Workbench(t))];
+
+    /// <summary>The histories and clues of one provenance.</summary>
+    /// <exception cref="ArgumentException">The topic has no such provenance.</exception>
+    public Scene SceneOf(string provenance)
+    {
+        if (_scenes.TryGetValue(provenance, out var known)) return known;
+        var index = Topic.Provenances.ToList().FindIndex(p => p.Id == provenance);
+        if (index < 0) throw new ArgumentException($"the topic {Topic.Id} has no provenance {provenance}", nameof(provenance));
+        return _scenes[provenance] = new Scene(HistoryTable.Of(Topic, index));
+    }
+
     /// <summary>What the findings amount to.</summary>
-    public Reasoning Reason(Enquiry enquiry, IReadOnlyList<Finding> findings) => throw new NotSupportedException();
+    public Reasoning Reason(Enquiry enquiry, IReadOnlyList<Finding> findings) => new Reasoner(SceneOf(enquiry.Provenance)).Reason(enquiry, findings);
 
     /// <summary>The case of a request and a seed, or null when the request is met less than once in 5,000 draws.</summary>
-    public Case? Make(CaseRequest request, ulong seed) => throw new NotSupportedException();
+    public Case? Make(CaseRequest request, ulong seed)
+    {
+        if (!_makers.TryGetValue(request.Provenance, out var maker)) maker = _makers[request.Provenance] = new CaseMaker(SceneOf(request.Provenance));
+        return maker.Make(request, seed);
+    }
 
     /// <summary>What all clues on offer amount to: whether the case is settled, by which deciding set, and the best decision. Shown, never used to choose a case.</summary>
-    public Reasoning Prove(Case made) => throw new NotSupportedException();
+    public Reasoning Prove(Case made) =>
+        Reason(EnquiryOf(made.Job) with { OnOffer = [] }, [.. made.Job.Told, .. made.Job.Bench.Select(c => made.Look(c, 0))]);
+
+    /// <summary>The enquiry of a job with everything still on offer.</summary>
+    public Enquiry EnquiryOf(Job job) => new(
+        job.Request.Provenance, Topic.Wants.First(w => w.Id == job.Request.Want).Asks, job.Request.Want, job.Request.Offer, job.Bench);
 
     /// <summary>The grade of an answer.</summary>
-    public Grade Grade(Case made, Answer answer) => throw new NotSupportedException();
+    public Grade Grade(Case made, Answer answer) => new Grader(this, made).Grade(answer);
+
+    /// <summary>The engine's own path on a case: always the best next check, until ripe.</summary>
+    public IReadOnlyList<Finding> PathOf(Case made)
+    {
+        var reasoner = new Reasoner(SceneOf(made.Job.Request.Provenance));
+        var enquiry = EnquiryOf(made.Job);
+        var findings = made.Job.Told.ToList();
+        var left = made.Job.Request.Questions ?? int.MaxValue;
+        while (left-- > 0)
+        {
+            var (next, ripe, _) = reasoner.Look(enquiry, findings);
+            if (ripe || next.Count == 0) break;
+            var clue = next[0].Clue;
+            findings.Add(made.Look(clue, findings.Skip(made.Job.Told.Count).Count(f => f.Clue == clue)));
+        }
+
+        return findings;
+    }
 }

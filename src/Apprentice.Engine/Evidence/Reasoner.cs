@@ -62,6 +62,21 @@ public sealed class Reasoner
         return (next.Ranked, next.Ripe, parts);
     }
 
+    /// <summary>Beliefs and decisions without weights, deciding sets and explanations; what nothing allows is answered by asking.</summary>
+    public (IReadOnlyList<PartBelief> Parts, IReadOnlyList<LineDecision> Decisions) Outline(Enquiry enquiry, IReadOnlyList<Finding> findings)
+    {
+        var set = _scene.Reader.SetOf(findings);
+        if (!(Belief.Total(Model, set.All) > 0))
+        {
+            var impossible = Impossible(enquiry, findings, new Conflict(0, [], true, [], true, -1));
+            return (impossible.Parts, impossible.Decisions);
+        }
+
+        var odd = OddReadings.Of(_scene, findings, set);
+        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, false)).ToList();
+        return (parts, new NextChecks(_scene, enquiry, findings, set, parts, odd).Decisions(StopsOf(findings).Count > 0));
+    }
+
     /// <summary>What stops the job, in the topic's words.</summary>
     public IReadOnlyList<string> StopsOf(IReadOnlyList<Finding> findings) =>
     [

@@ -1,0 +1,77 @@
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Engine.Grading;
+
+/// <summary>Grades answers to a case: the judgement, not the luck.</summary>
+public sealed class Grader
+{
+    const double SoundFrom = 0.5;
+    readonly Workbench _bench;
+    readonly Case _case;
+    readonly IReadOnlyList<Finding> _path;
+
+    /// <summary>A grader for one case.</summary>
+    public Grader(Workbench bench, Case made)
+    {
+        (_bench, _case) = (bench, made);
+        _path = bench.PathOf(made);
+    }
+
+    Topic Topic => _bench.Topic;
+
+    /// <summary>The grade of an answer. One slip is charged once: every part after the reading is marked on the shown findings or on the learner's own readings, whichever is better for the learner.</summary>
+    /// <exception cref="ArgumentException">The answer names a clue, kind or choice that the case does not have, or leaves a part or order line out.</exception>
+    public Grade Grade(Answer answer)
+    {
+        AnswerCheck.Check(Topic, _case, answer);
+        var shown = FindingsOf(answer, false);
+        var judgement = new Judgement(_bench, _case, answer, shown);
+        var own = answer.Looks.Any(l => l.OwnReading is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
+        var remarks = new GradeRemarks(_bench, _case, answer, judgement, own);
+        var minutes = MinutesOf(answer.Looks.Where(l => l.Nth == 0).Select(l => l.Clue));
+        var path = _path.Skip(_case.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).ToList();
+        var parts = remarks.Parts(minutes, MinutesOf(path));
+        var unsafeOrder = judgement.Unsafe() && own.Unsafe();
+        var sound = !unsafeOrder && parts.Where(p => p.Aspect is Aspect.Identification or Aspect.Decision).All(p => p.Mark >= SoundFrom);
+        var inShort = remarks.InShort();
+        return new Grade
+        {
+            InShort = inShort.Form,
+            InShortRemark = inShort.Remark,
+            Parts = parts,
+            SafetyError = unsafeOrder,
+            OpenToArgument = judgement.OpenToArgument,
+            Sound = sound,
+            Reasoning = judgement.Reasoning,
+            Findings = shown,
+            Minutes = minutes,
+            PathMinutes = MinutesOf(path),
+            Path = path,
+            Remarks = remarks.Chosen(parts, unsafeOrder),
+        };
+    }
+
+    /// <summary>Bench minutes of first looks, safety looks left out, each access counted once.</summary>
+    public double MinutesOf(IEnumerable<string> clues)
+    {
+        var its = clues.Select(c => Topic.Clues.First(x => x.Id == c)).Where(c => !c.Safety).ToList();
+        var access = _case.Job.Request.Offer != Channel.Bench ? 0 : its.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal)
+            .Sum(a => Topic.Accesses.First(x => x.Id == a).Minutes);
+        return its.Sum(c => c.Minutes) + access;
+    }
+
+    List<Finding> FindingsOf(Answer answer, bool own)
+    {
+        var findings = _case.Job.Told.ToList();
+        foreach (var look in answer.Looks)
+        {
+            var finding = _case.Look(look.Clue, look.Nth);
+            if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = look.Datum };
+            findings.Add(finding);
+        }
+
+        return findings;
+    }
+}

@@ -1,0 +1,108 @@
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+
+namespace Apprentice.Engine.Grading;
+
+/// <summary>An answer judged on one set of findings: the shown ones, or the learner's own readings.</summary>
+sealed class Judgement
+{
+    readonly Workbench _bench;
+    readonly Case _case;
+    readonly Answer _answer;
+
+    public Judgement(Workbench bench, Case made, Answer answer, IReadOnlyList<Finding> findings)
+    {
+        (_bench, _case, _answer, Findings) = (bench, made, answer, findings);
+        var left = made.Job.Request.Questions is { } most && answer.Looks.Count >= most ? [] : made.Job.Bench;
+        Reasoning = bench.Reason(bench.EnquiryOf(made.Job) with { OnOffer = left }, findings);
+        Ripe = Reasoning.Ripe || Reasoning.Stops.Count > 0;
+        Variants = [.. bench.Variants.Select(v => VariantOf(v, findings))];
+    }
+
+    public IReadOnlyList<Finding> Findings { get; }
+
+    public string Provenance => _case.Job.Request.Provenance;
+
+    public Reasoning Reasoning { get; }
+
+    public bool Ripe { get; }
+
+    /// <summary>Per variant of the judged figures: per part the settled class or −1, per order line the best choice that does not wait.</summary>
+    public IReadOnlyList<(IReadOnlyList<int> Settled, IReadOnlyList<Choice> Best)> Variants { get; }
+
+    public bool OpenToArgument
+    {
+        get
+        {
+            var settled = Reasoning.Parts.Select(p => p.Settled ? p.Leading : -1).ToList();
+            var best = Reasoning.Decisions.Select(d => BestNow(d)).ToList();
+            return Variants.Any(v => !v.Settled.SequenceEqual(settled) || !v.Best.SequenceEqual(best));
+        }
+    }
+
+    /// <summary>0 when ripe, otherwise what the best continuation would have saved, against the cost of asking.</summary>
+    public double Stopping => Ripe ? 1 : Math.Max(0, 1 - (Reasoning.Gain / _bench.Topic.Costs.AskCost));
+
+    public double Identification(int part)
+    {
+        var belief = Reasoning.Parts[part];
+        var kind = _answer.Parts[part].Kind;
+        if (kind is null && !Ripe) return 0;
+        if (kind is null && Reasoning.Stops.Count > 0) return 1;
+        if (Ripe && Accepted(part, kind is null ? -1 : belief.ClassOf(kind))) return 1;
+        var regret = Math.Max(belief.Highest, belief.SettleAt) - (kind is null ? belief.SettleAt : belief.Classes[belief.ClassOf(kind)].Belief);
+        return Math.Max(0, 1 - (regret / (1 - belief.SettleAt)));
+    }
+
+    // The quadratic score of G. W. Brier, Verification of forecasts expressed in terms of probability, 1950, as a regret.
+    public double Certainty(int part)
+    {
+        var belief = Reasoning.Parts[part];
+        var named = _answer.Parts[part].Kind is { } kind ? belief.ClassOf(kind) : belief.Leading;
+        var b = belief.Classes[named].Belief;
+        var q = _answer.Parts[part].Certainty;
+        return 1 - (((q - b) * (q - b)) + (belief.Highest * belief.Highest) - (b * b));
+    }
+
+    public double Decision(int line)
+    {
+        if (OptionOf(line) is not { } option) return 0;
+        if (Ripe && option.Choice is not Choice.Wait && Variants.Any(v => v.Best[line].Equals(option.Choice)) && Reasoning.Stops.Count == 0) return 1;
+        return Math.Max(0, 1 - ((option.Loss - Reasoning.Decisions[line].Best.Loss) / _bench.Topic.Costs.AskCost));
+    }
+
+    public Option? OptionOf(int line) => Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(_answer.Orders[line]));
+
+    /// <summary>A part that can hurt, ordered although these findings leave more doubt than its settle level allows; or a stop sign passed over.</summary>
+    public bool Unsafe()
+    {
+        if (_answer.Forced) return true;
+        var orders = _answer.Orders.Where(o => o is Choice.Order or Choice.OrderTwo).ToList();
+        if (orders.Count > 0 && Reasoning.Stops.Count > 0) return true;
+        return Enumerable.Range(0, _answer.Orders.Count).Any(Hazardous);
+    }
+
+    static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
+
+    bool Hazardous(int line)
+    {
+        var spares = _answer.Orders[line] switch
+        {
+            Choice.Order order => _bench.Topic.Spares.Where(s => s.Id == order.Spare && s.Hazard).ToList(),
+            Choice.OrderTwo two => [.. _bench.Topic.Spares.Where(s => (s.Id == two.First || s.Id == two.Second) && s.Hazard)],
+            _ => [],
+        };
+        if (spares.Count == 0 || OptionOf(line) is not { } option) return false;
+        var settle = _bench.Topic.Parts.Where(p => spares.Any(s => s.Fits.Any(f => f.Part == p.Id))).Max(p => p.SettleAt);
+        return option.WrongShare > 1 - settle + 1e-9;
+    }
+
+    bool Accepted(int part, int named) => Variants.Any(v => v.Settled[part] == named);
+
+    (IReadOnlyList<int> Settled, IReadOnlyList<Choice> Best) VariantOf(Workbench variant, IReadOnlyList<Finding> findings)
+    {
+        var enquiry = variant.EnquiryOf(_case.Job) with { OnOffer = [] };
+        var reasoning = new Reasoner(variant.SceneOf(enquiry.Provenance)).Outline(enquiry, findings);
+        return ([.. reasoning.Parts.Select(p => p.Settled ? p.Leading : -1)], [.. reasoning.Decisions.Select(BestNow)]);
+    }
+}
