@@ -39,7 +39,7 @@ static class ChannelReader
         {
             var (word, value) = piece.Cut(" ");
             if (shows is Shows.Measured && word.Is("error")) error = Math.Abs(draft.Cells.Length(value));
-            else if (shows is Shows.Measured { Slips.Count: > 0 } && word.Is("slips")) misread = draft.Cells.Share(value);
+            else if (shows is Shows.Measured && word.Is("slips")) misread = draft.Cells.Share(value);
             else if (shows is not Shows.Measured && word.Is("misread")) misread = draft.Cells.Share(value);
             else draft.Faults.Add(piece, NotUnderstood(piece, shows));
         }
@@ -56,10 +56,7 @@ static class ChannelReader
         _ => 0,
     };
 
-    static string NotUnderstood(Cell piece, Shows shows) => (piece.Cut(" ").Before.Text, shows) switch
-    {
-        ("slips", Shows.Measured) => "\"slips\" needs a table of slips in this clue.",
-        (_, Shows.Measured) => $"\"{piece.Text}\" is not understood: a measured clue takes error 3 mm or slips 1 in 10 here.",
-        _ => $"\"{piece.Text}\" is not understood: a clue that is read or seen takes misread 1 in 10 here.",
-    };
+    static string NotUnderstood(Cell piece, Shows shows) => shows is Shows.Measured
+        ? $"\"{piece.Text}\" is not understood: a measured clue takes error 3 mm or slips 1 in 10 here."
+        : $"\"{piece.Text}\" is not understood: a clue that is read or seen takes misread 1 in 10 here.";
 }

@@ -39,7 +39,7 @@ static class ClueReader
         if (name.IsBlank) draft.Faults.Add(entry.Heading, $"The clue \"{id.Text}\" needs a name: write ### {id.Text}: its name.");
         var node = NodeOf(draft, fields.Needed("Reads"));
         var shows = ShowsReader.Shows(draft, entry, fields, node, dimensions);
-        return new Clue
+        return draft.At(entry.Heading.Line, new Clue
         {
             Id = id.Text,
             Name = name.Text,
@@ -58,7 +58,7 @@ static class ClueReader
             Pitfalls = draft.Cells.List(fields["Pitfalls"], draft.Pitfalls),
             Safety = draft.Cells.YesNo(fields["Safety"]),
             Source = NoteReader.SourceOf(draft, fields["Source"], $"The clue \"{id.Text}\""),
-        };
+        });
     }
 
     static double Hidden(Draft draft, Cell cell)

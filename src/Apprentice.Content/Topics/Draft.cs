@@ -5,6 +5,8 @@ namespace Apprentice.Content.Topics;
 /// <summary>A topic file while it is read: its page, the faults found so far, and the names that one section needs of another.</summary>
 sealed class Draft(Page page, Faults faults)
 {
+    readonly Dictionary<object, int> _lines = new(ReferenceEqualityComparer.Instance);
+
     /// <summary>Faults found so far.</summary>
     public Faults Faults => faults;
 
@@ -52,6 +54,32 @@ sealed class Draft(Page page, Faults faults)
 
     /// <summary>Entries of a section, none when it is missing.</summary>
     public IReadOnlyList<Passage> Entries(string heading) => Section(heading)?.Entries ?? [];
+
+    /// <summary>Remembers the line of a value; returns the value.</summary>
+    public T At<T>(int line, T value)
+        where T : notnull
+    {
+        _lines[value] = line;
+        return value;
+    }
+
+    /// <summary>Line of a value that was remembered, otherwise 1.</summary>
+    public int LineOf(object value) => _lines.GetValueOrDefault(value, 1);
+
+    /// <summary>True when the sections are there as far as they are needed and nothing is wrong in them: their values can be checked against one another.</summary>
+    public bool Sound(params ReadOnlySpan<string> headings)
+    {
+        foreach (var heading in headings)
+        {
+            var index = page.Sections.FindIndex(section => section.Heading.Is(heading));
+            if (index < 0 && Headings.Needed.Contains(heading, StringComparer.Ordinal)) return false;
+            if (index < 0) continue;
+            var end = index + 1 < page.Sections.Count ? page.Sections[index + 1].Heading.Line : int.MaxValue;
+            if (faults.AnyWithin(page.Sections[index].Heading.Line, end)) return false;
+        }
+
+        return true;
+    }
 
     /// <summary>Kinds of a part, none for an unknown one.</summary>
     public Names KindsOf(string part) => Kinds.TryGetValue(part, out var kinds) ? kinds : Names.None("kind");

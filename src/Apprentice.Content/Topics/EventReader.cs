@@ -27,7 +27,7 @@ static class EventReader
             var host = parts.FirstOrDefault(other => string.Equals(other.Id, part, StringComparison.Ordinal))?.Host;
             if (host is null) draft.Faults.Add(row.Line, $"The part \"{part}\" sits on nothing: fill \"sits on\" in \"{Headings.Parts}\".");
             else if (draft.KindsOf(part).Known(row["kind"], draft.Faults) && draft.KindsOf(host).Known(row["not on"], draft.Faults))
-                rules.Add(new FitRule(part, row["kind"].Text, row["not on"].Text));
+                rules.Add(draft.At(row.Line, new FitRule(part, row["kind"].Text, row["not on"].Text)));
         }
 
         return rules;
@@ -42,7 +42,7 @@ static class EventReader
         _ = draft.Pitfalls.Known(row["pitfall"], draft.Faults);
         double[] rates = [.. draft.Provenances.All.Select(provenance => draft.Cells.Share(row[provenance]))];
         if (rates.Any(rate => rate >= 1)) draft.Faults.Add(row.Line, $"\"{row["id"].Text}\" always happens: fit it as built instead.");
-        return new BikeEvent
+        return draft.At(row.Line, new BikeEvent
         {
             Id = row["id"].Text,
             Story = draft.Cells.Needed(row, "what happened"),
@@ -53,6 +53,6 @@ static class EventReader
             BuiltFrom = from,
             BuiltTo = to,
             Effects = EffectReader.Effects(draft, row["does"], clues),
-        };
+        });
     }
 }

@@ -10,6 +10,9 @@ sealed class Faults(string file)
     /// <summary>How many were found so far.</summary>
     public int Count => _found.Count;
 
+    /// <summary>True when a fault was found on these lines, the last one left out.</summary>
+    public bool AnyWithin(int from, int end) => _found.Exists(fault => fault.Line >= from && fault.Line < end);
+
     /// <summary>Notes a fault.</summary>
     public void Add(int line, string message) => _found.Add(new Fault(file, line, message));
 

@@ -15,17 +15,11 @@ static class PackageReader
         return [.. rows.GroupBy(row => row["package"].Text, StringComparer.Ordinal).Select(group => PackageOf(draft, [.. group]))];
     }
 
-    /// <summary>Line of the first row of a package.</summary>
-    public static int LineOf(Draft draft, string package) =>
-        draft.Section(Headings.AsBuilt) is { } section
-            ? section.Grids.SelectMany(grid => grid.Rows).Where(row => row.Any(cell => cell.Is(package))).Select(row => row[0].Line).FirstOrDefault(section.Heading.Line)
-            : 1;
-
     static Package PackageOf(Draft draft, IReadOnlyList<Row> rows)
     {
         var parts = Fitted(draft, rows[0]["fitted"]).Select(pair => pair.Part).ToArray();
         var builds = rows.Select(row => BuildOf(draft, row, parts)).ToArray();
-        return new Package(rows[0]["package"].Text, parts, builds);
+        return draft.At(rows[0].Line, new Package(rows[0]["package"].Text, parts, builds));
     }
 
     static Build BuildOf(Draft draft, Row row, IReadOnlyList<string> parts)
@@ -34,7 +28,8 @@ static class PackageReader
         if (!fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
             draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for {Nearest.Or(parts)}.");
         var kinds = parts.Select(part => fitted.FirstOrDefault(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
-        return new Build(draft.Cells.List(row["lines"], draft.Lines), WindowOf(draft, row), [.. kinds], draft.Cells.Share(row["share"], 1));
+        var lines = draft.Cells.List(row["lines"], draft.Lines);
+        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], draft.Cells.Share(row["share"], 1)));
     }
 
     static List<(string Part, string Kind)> Fitted(Draft draft, Cell cell)

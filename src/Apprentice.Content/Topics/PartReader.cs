@@ -48,7 +48,7 @@ static class PartReader
         if (!isDate && kinds.Any(kind => kind.From is not null || kind.To is not null))
             draft.Faults.Add(row.Line, $"Some kinds of \"{row["id"].Text}\" have \"from\" and \"to\" and some have not: fill both in all rows or in none.");
         var usual = hazards.Contains(row["id"].Text) ? HazardSettle : UsualSettle;
-        return new Part
+        return draft.At(row.Line, new Part
         {
             Id = row["id"].Text,
             Name = draft.Cells.Needed(row, "name"),
@@ -59,7 +59,7 @@ static class PartReader
             NonePrior = NonePrior(draft, row["none of these"], isDate),
             SettleAt = SettleAt(draft, row["settled at"], usual),
             IsDate = isDate,
-        };
+        });
     }
 
     static double NonePrior(Draft draft, Cell cell, bool isDate)
@@ -82,7 +82,8 @@ static class PartReader
         var (from, _) = draft.Cells.Months(row["from"]);
         var (_, to) = draft.Cells.Months(row["to"]);
         if (from > to) draft.Faults.Add(row.Line, $"\"{row["id"].Text}\" ends in {to} before it begins in {from}.");
-        return new Kind(row["id"].Text, draft.Cells.Needed(row, "name"), draft.Cells.Name(row["pitfall"], draft.Pitfalls), from, to);
+        var pitfall = draft.Cells.Name(row["pitfall"], draft.Pitfalls);
+        return draft.At(row.Line, new Kind(row["id"].Text, draft.Cells.Needed(row, "name"), pitfall, from, to));
     }
 
     static IReadOnlyList<Part> HostsFirst(Draft draft, IReadOnlyList<Part> parts)

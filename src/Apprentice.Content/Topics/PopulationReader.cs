@@ -61,7 +61,7 @@ static class PopulationReader
         var pitfall = draft.Cells.Name(row["pitfall"], draft.Pitfalls);
         var counts = draft.Cells.Month(row["counts from"]);
         if (counts is not null && row["pitfall"].IsBlank) draft.Faults.Add(row.Line, "\"counts from\" needs a pitfall beside it.");
-        return new Line(row["id"].Text, draft.Cells.Needed(row, "name"), shares, from, to, pitfall, counts);
+        return draft.At(row.Line, new Line(row["id"].Text, draft.Cells.Needed(row, "name"), shares, from, to, pitfall, counts));
     }
 
     static IReadOnlyList<double> Column(Draft draft, IReadOnlyList<Row> rows, string provenance) =>

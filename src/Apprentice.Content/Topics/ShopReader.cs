@@ -69,9 +69,9 @@ static class ShopReader
         if (name.IsBlank) draft.Faults.Add(entry.Heading, $"The want \"{id.Text}\" needs a name: write ### {id.Text}: its name.");
         _ = fields.Needed("Says");
         var lines = fields.Needed("Order").Split(';').Select(piece => OrderLineOf(draft, piece)).ToArray();
-        return new Want(
+        return draft.At(entry.Heading.Line, new Want(
             id.Text, name.Text, [.. fields.All("Says").Where(says => !says.IsBlank).Select(says => says.Text.Trim('"', '“', '”'))],
-            draft.Cells.List(fields.Needed("Asks"), draft.Parts), lines, fields["Also changes"].Text);
+            draft.Cells.List(fields.Needed("Asks"), draft.Parts), lines, fields["Also changes"].Text));
     }
 
     static OrderLine OrderLineOf(Draft draft, Cell cell)
@@ -79,13 +79,13 @@ static class ShopReader
         var (id, name) = cell.Cut("=");
         if (name.IsBlank) draft.Faults.Add(cell, $"\"{cell.Text}\" is no order line: write grips = Grips, pair.");
         _ = draft.NamesOf("order line", [id]);
-        return new OrderLine(id.Text, name.Text);
+        return draft.At(cell.Line, new OrderLine(id.Text, name.Text));
     }
 
     static Spare SpareOf(Draft draft, Row row)
     {
         _ = draft.OrderLines.Known(row["order line"], draft.Faults);
-        return new Spare
+        return draft.At(row.Line, new Spare
         {
             Id = row["id"].Text,
             OrderLine = row["order line"].Text,
@@ -96,7 +96,7 @@ static class ShopReader
             DelayDays = draft.Cells.Number(row["days"], "days"),
             Hazard = !row["can hurt"].IsBlank,
             HazardText = row["can hurt"].Text,
-        };
+        });
     }
 
     static List<(string Part, IReadOnlyList<string> Kinds)> Fits(Draft draft, Cell cell)

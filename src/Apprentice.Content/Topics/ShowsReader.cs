@@ -28,14 +28,14 @@ static class ShowsReader
             draft.Faults.Add(measures, $"\"{name}\" is a size of \"{dimension.Part}\", but the clue reads \"{part.Part}\".");
         else if (node is not Node.OfPart) draft.Faults.Add(measures, "A measured clue reads a part: put it into \"Reads\".");
         var reading = MeasureReader.Reading(draft, fields.Needed("Reading"));
-        return reading with
+        return draft.At(fields["Reading"].Line, reading with
         {
             Dimension = name,
             Scale = scale,
             Offset = offset,
             Formula = fields["Formula"].Text,
             Slips = MeasureReader.Slips(draft, entry),
-        };
+        });
     }
 
     static double Misread(Draft draft, Cell cell)

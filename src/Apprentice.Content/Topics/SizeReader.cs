@@ -39,6 +39,7 @@ static class SizeReader
         }
 
         var source = NoteReader.SourceOf(draft, row["source"], $"The size \"{row["id"].Text}\"");
-        return new Dimension(row["id"].Text, row["part"].Text, draft.Cells.Needed(row, "name"), nominals, spreads, low, high, source);
+        var name = draft.Cells.Needed(row, "name");
+        return draft.At(row.Line, new Dimension(row["id"].Text, row["part"].Text, name, nominals, spreads, low, high, source));
     }
 }

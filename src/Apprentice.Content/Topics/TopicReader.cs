@@ -28,7 +28,7 @@ public static class TopicReader
         PageChecks.Check(page, faults);
         _ = draft.NamesOf("topic, in the name of this file,", [new Cell(id, 1)]);
         var topic = TopicOf(draft, id, VersionOf(lines));
-        if (faults.Count == 0) TopicChecks.Check(draft, topic);
+        TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
     }
 
