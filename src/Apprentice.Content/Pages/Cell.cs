@@ -1,0 +1,29 @@
+namespace Apprentice.Content.Pages;
+
+/// <summary>A piece of text with its line.</summary>
+/// <param name="Text">The text without marks of Markdown, trimmed.</param>
+/// <param name="Line">Line in the file, from 1.</param>
+readonly record struct Cell(string Text, int Line)
+{
+    /// <summary>True when nothing is written.</summary>
+    public bool IsBlank => Text.Length == 0;
+
+    /// <summary>The pieces between separators, each trimmed, empty ones left out.</summary>
+    public IEnumerable<Cell> Split(char separator)
+    {
+        var line = Line;
+        return Text.Split(separator, StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries).Select(text => new Cell(text, line));
+    }
+
+    /// <summary>What stands before and after the first separator; the second is blank without one.</summary>
+    public (Cell Before, Cell After) Cut(string separator)
+    {
+        var at = Text.IndexOf(separator, StringComparison.Ordinal);
+        return at < 0
+            ? (this, new Cell("", Line))
+            : (new Cell(Text[..at].Trim(), Line), new Cell(Text[(at + separator.Length)..].Trim(), Line));
+    }
+
+    /// <summary>True when the text is the word, whatever its case.</summary>
+    public bool Is(string word) => string.Equals(Text, word, StringComparison.OrdinalIgnoreCase);
+}

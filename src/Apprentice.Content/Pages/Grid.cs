@@ -1,0 +1,19 @@
+namespace Apprentice.Content.Pages;
+
+/// <summary>A pipe table as written.</summary>
+/// <param name="Header">Names of the columns.</param>
+/// <param name="Rows">Cells row by row, each with the line of the row; rows may be shorter or longer than the header.</param>
+sealed record Grid(IReadOnlyList<Cell> Header, IReadOnlyList<IReadOnlyList<Cell>> Rows)
+{
+    /// <summary>Line of the header.</summary>
+    public int Line => Header[0].Line;
+}
+
+/// <summary>A row of a table whose columns are known.</summary>
+/// <param name="Line">Line in the file.</param>
+/// <param name="Cells">Cells by name of column.</param>
+sealed record Row(int Line, IReadOnlyDictionary<string, Cell> Cells)
+{
+    /// <summary>The cell of a column; blank when the table has no such column.</summary>
+    public Cell this[string column] => Cells.TryGetValue(column, out var cell) ? cell : new Cell("", Line);
+}

@@ -1,0 +1,90 @@
+using System.Security.Cryptography;
+using System.Text;
+using Apprentice.Content.Pages;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Content.Topics;
+
+/// <summary>Reads topic files: Markdown with headings, points and pipe tables. The format is told in DEVELOPERS.md.</summary>
+public static class TopicReader
+{
+    const int VersionLength = 16;
+
+    /// <summary>The topic of a file, or every fault of the file; never an exception, whatever the text.</summary>
+    /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
+    /// <param name="text">The file's text.</param>
+    public static TopicReading Read(string file, string text)
+    {
+        var faults = new Faults(file);
+        var lines = text.ReplaceLineEndings("\n");
+        if (Page.Of(lines) is not { } page)
+        {
+            faults.Add(1, "Lists or quotes are nested too deeply to be read: a topic file needs headings, points and tables only.");
+            return new TopicReading(null, faults.InOrder());
+        }
+
+        var id = IdOf(file);
+        var draft = new Draft(page, faults);
+        PageChecks.Check(page, faults);
+        _ = draft.NamesOf("topic, in the name of this file,", [new Cell(id, 1)]);
+        var topic = TopicOf(draft, id, VersionOf(lines));
+        TopicChecks.Check(draft, topic);
+        return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
+    }
+
+    /// <summary>The version of a text: the same text makes the same cases, whatever its line ends.</summary>
+    /// <param name="text">The text of a topic file.</param>
+    public static string VersionOf(string text)
+    {
+        var bytes = Encoding.UTF8.GetBytes($"{text.ReplaceLineEndings("\n")}\n{EngineRevision.Current}");
+        return Convert.ToHexStringLower(SHA256.HashData(bytes))[..VersionLength];
+    }
+
+    static string IdOf(string file)
+    {
+        var name = file[(file.LastIndexOfAny(['/', '\\']) + 1)..];
+        return name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) ? name[..^3] : name;
+    }
+
+    static Topic TopicOf(Draft draft, string id, string version)
+    {
+        var pitfalls = NoteReader.Pitfalls(draft);
+        var sources = NoteReader.Sources(draft);
+        var accesses = NoteReader.Accesses(draft);
+        var provenances = PopulationReader.Provenances(draft);
+        var lines = PopulationReader.Lines(draft);
+        PartReader.Names(draft);
+        EventReader.Names(draft);
+        var wants = ShopReader.Wants(draft);
+        var spares = ShopReader.Spares(draft);
+        var parts = PartReader.Parts(draft, spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal));
+        var dimensions = SizeReader.Dimensions(draft);
+        var clues = ClueReader.Clues(draft, dimensions);
+        var (question, state, checkedBy) = HeadReader.Head(draft);
+        return new Topic
+        {
+            Id = id,
+            Title = draft.Head.Heading.Text,
+            Question = question,
+            Version = version,
+            Provenances = provenances,
+            Lines = lines,
+            Years = PopulationReader.Years(draft),
+            Parts = parts,
+            Packages = PackageReader.Packages(draft),
+            Events = EventReader.Events(draft, clues),
+            FitRules = EventReader.FitRules(draft, parts),
+            Dimensions = dimensions,
+            Accesses = accesses,
+            Clues = clues,
+            Openings = ShopReader.Openings(draft, clues),
+            Wants = wants,
+            Spares = spares,
+            Pitfalls = pitfalls,
+            Sources = sources,
+            Costs = ShopReader.Costs(draft),
+            State = state,
+            CheckedBy = checkedBy,
+        };
+    }
+}
