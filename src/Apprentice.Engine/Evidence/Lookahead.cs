@@ -61,6 +61,7 @@ sealed class Lookahead
         for (var c = 0; c < result.Length; c++) result[c] = new double[x.Columns * yColumns];
         for (var i = 0; i < joint.Length; i++)
         {
+            if (joint[i] == 0) continue;
             var (rest, combination, column) = (i, 0, 0);
             for (var v = variables.Count - 1; v >= 0; v--)
             {

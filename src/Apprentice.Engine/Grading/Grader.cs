@@ -25,7 +25,7 @@ public sealed class Grader
     /// <exception cref="ArgumentException">The answer names a clue, kind or choice that the case does not have, or leaves a part or order line out.</exception>
     public Grade Grade(Answer answer)
     {
-        AnswerCheck.Check(Topic, _case, answer);
+        if (AnswerCheck.Faults(Topic, _case, answer) is [var fault, ..]) throw new ArgumentException(fault, nameof(answer));
         var shown = FindingsOf(answer, false);
         var judgement = new Judgement(_bench, _case, answer, shown);
         var own = answer.Looks.Any(l => l.OwnReading is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
