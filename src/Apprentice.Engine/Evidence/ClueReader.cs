@@ -6,7 +6,9 @@ namespace Apprentice.Engine.Evidence;
 /// <summary>Turns findings of a topic into likelihoods over its histories.</summary>
 public sealed class ClueReader
 {
+    const int MostKept = 20_000;
     readonly HistoryTable _table;
+    readonly Dictionary<Finding, Likelihood> _single = [];
     readonly Dictionary<(string Clue, Channel Channel), Outcomes> _outcomes = [];
     readonly Dictionary<string, (int Part, IReadOnlyList<IReadOnlyList<double>> Shares)> _shares = new(StringComparer.Ordinal);
 
@@ -30,6 +32,14 @@ public sealed class ClueReader
 
     /// <summary>The likelihood of findings of one group.</summary>
     public Likelihood Likely(IReadOnlyList<Finding> group)
+    {
+        if (group.Count != 1) return LikelyTogether(group);
+        if (_single.TryGetValue(group[0], out var known)) return known;
+        if (_single.Count >= MostKept) _single.Clear();
+        return _single[group[0]] = LikelyTogether(group);
+    }
+
+    Likelihood LikelyTogether(IReadOnlyList<Finding> group)
     {
         var seen = group.Where(f => f.Seen is not Seen.Hidden).ToList();
         if (seen.Count == 0) return Likelihood.None(Parts);

@@ -11,26 +11,29 @@ public static class Conflicts
     const int MostShown = 3;
 
     /// <summary>log10( Π P(x) / P(all) ); NaN when nothing allows the findings.</summary>
-    public static double Score(Model model, FindingSet findings)
+    public static double Score(Model model, FindingSet findings) => Score(new SubsetBelief(model, findings, null), findings);
+
+    static double Score(SubsetBelief beliefs, FindingSet findings)
     {
-        var score = -Real.Log10(Belief.Total(model, findings.All));
-        for (var i = 0; i < findings.Count; i++) score += Real.Log10(Belief.Total(model, findings.Of(1UL << i)));
+        var score = -Real.Log10(beliefs.Total(findings.Everything));
+        for (var i = 0; i < findings.Count; i++) score += Real.Log10(beliefs.Total(1UL << i));
         return score;
     }
 
     /// <summary>Per finding, log10( P(x) / P(x | the rest) ).</summary>
-    public static IReadOnlyList<double> Clashes(Model model, FindingSet findings)
+    public static IReadOnlyList<double> Clashes(Model model, FindingSet findings) => Clashes(new SubsetBelief(model, findings, null), findings);
+
+    static double[] Clashes(SubsetBelief beliefs, FindingSet findings)
     {
-        var all = Belief.Total(model, findings.All);
-        return
-        [
-            .. Enumerable.Range(0, findings.Count).Select(i =>
-            {
-                var bit = 1UL << i;
-                var rest = Belief.Total(model, findings.Of(findings.Everything & ~bit));
-                return Real.Log10(Belief.Total(model, findings.Of(bit))) + Real.Log10(rest) - Real.Log10(all);
-            }),
-        ];
+        var all = Real.Log10(beliefs.Total(findings.Everything));
+        var clashes = new double[findings.Count];
+        for (var i = 0; i < clashes.Length; i++)
+        {
+            var bit = 1UL << i;
+            clashes[i] = Real.Log10(beliefs.Total(bit)) + Real.Log10(beliefs.Total(findings.Everything & ~bit)) - all;
+        }
+
+        return clashes;
     }
 
     /// <summary>The conflict with its explanations.</summary>
@@ -39,28 +42,29 @@ public static class Conflicts
     public static Conflict Of(HistoryTable table, FindingSet findings)
     {
         var model = table.Model;
-        var total = Belief.Total(model, findings.All);
-        var clashes = Clashes(model, findings);
+        var beliefs = new SubsetBelief(model, findings, null);
+        var total = beliefs.Total(findings.Everything);
+        var clashes = Clashes(beliefs, findings);
         var worst = -1;
-        for (var i = 0; i < clashes.Count; i++)
+        for (var i = 0; i < clashes.Length; i++)
         {
             if (worst < 0 || clashes[i] > clashes[worst]) worst = i;
         }
 
-        if (!(total > 0)) return new Conflict(double.PositiveInfinity, clashes, true, [], true, Worst(model, findings));
-        var score = findings.Count < 2 ? 0 : Score(model, findings);
+        if (!(total > 0)) return new Conflict(double.PositiveInfinity, clashes, true, [], true, Worst(beliefs, findings));
+        var score = findings.Count < 2 ? 0 : Score(beliefs, findings);
         var excess = worst < 0 ? 0 : Math.Max(score, clashes[worst]);
         var shown = score > 1e-9 || (worst >= 0 && clashes[worst] > ClashShown);
         return new Conflict(score, clashes, shown, shown ? Explain(table, findings.All, total, excess) : [], false, worst);
     }
 
     // The finding without which the others are least unlikely.
-    static int Worst(Model model, FindingSet findings)
+    static int Worst(SubsetBelief beliefs, FindingSet findings)
     {
         var best = (Total: -1.0, Index: -1);
         for (var i = 0; i < findings.Count; i++)
         {
-            var rest = Belief.Total(model, findings.Of(findings.Everything & ~(1UL << i)));
+            var rest = beliefs.Total(findings.Everything & ~(1UL << i));
             if (rest > best.Total) best = (rest, i);
         }
 

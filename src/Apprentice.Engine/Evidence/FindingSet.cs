@@ -25,6 +25,12 @@ public sealed class FindingSet
     /// <summary>The likelihood of all findings.</summary>
     public Likelihood All { get; }
 
+    /// <summary>Findings that read the spine, as bits.</summary>
+    public ulong MembersReadingSpine => Reading(l => l.Rows is not null);
+
+    /// <summary>Findings that read a part, as bits.</summary>
+    public ulong MembersReading(int part) => Reading(l => l.Parts[part] is not null);
+
     /// <summary>Findings that are independent given the history.</summary>
     public static FindingSet Independent(int parts, IReadOnlyList<Likelihood> findings) =>
         new(parts, findings.Count, [.. findings.Select((f, i) => new Group(1UL << i, _ => f))]);
@@ -41,6 +47,17 @@ public sealed class FindingSet
         }
 
         return product;
+    }
+
+    ulong Reading(Func<Likelihood, bool> reads)
+    {
+        var bits = 0UL;
+        foreach (var group in _groups)
+        {
+            if (reads(group.Of(group.Members))) bits |= group.Members;
+        }
+
+        return bits;
     }
 
     /// <summary>Findings that depend on each other.</summary>

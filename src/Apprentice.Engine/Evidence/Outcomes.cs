@@ -51,7 +51,8 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
         var size = table.Topic.Dimensions[table.Names.Dimension(measured.Dimension)];
         var part = table.Names.Part(size.Part);
         var spreads = table.States[part].Select(s => reader.SpreadOf(size, s)).ToList();
-        return new Outcomes(part, Bins(model, spreads, 0.25), Bins(model, spreads, 1), [.. Enumerable.Range(0, spreads.Count)], spreads.Count);
+        var fine = Joined(Bins(model, spreads, 0.25), 1e-4);
+        return new Outcomes(part, fine, Joined(Bins(model, spreads, 1), 0.02), [.. Enumerable.Range(0, spreads.Count)], spreads.Count);
     }
 
     // Bins cover what any state and way can show; what lies outside is one outcome more, on either side.
@@ -71,6 +72,31 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
         edges.Add(high + width);
         edges.Add(double.PositiveInfinity);
         return [.. edges.Zip(edges.Skip(1), (a, b) => spreads.Select(s => Bin(model, s, a, b)).ToArray())];
+    }
+
+    // Neighbouring bins that point the same way tell the same, so they are one.
+    static double[][] Joined(double[][] bins, double tolerance)
+    {
+        var joined = new List<double[]>();
+        foreach (var bin in bins)
+        {
+            if (bin.Sum() <= 0) continue;
+            if (joined.Count > 0 && Alike(joined[^1], bin, tolerance)) joined[^1] = [.. joined[^1].Zip(bin, (a, b) => a + b)];
+            else joined.Add(bin);
+        }
+
+        return [.. joined];
+    }
+
+    static bool Alike(double[] a, double[] b, double tolerance)
+    {
+        var (sumA, sumB) = (a.Sum(), b.Sum());
+        for (var i = 0; i < a.Length; i++)
+        {
+            if (Math.Abs((a[i] / sumA) - (b[i] / sumB)) > tolerance) return false;
+        }
+
+        return true;
     }
 
     static IEnumerable<double> Ends(SizeSpread spread, Way way)

@@ -136,17 +136,25 @@ public sealed class Reasoner
     {
         var usable = Enumerable.Range(0, findings.Count).Where(i => findings[i].Seen is not Seen.Hidden && odd.All(o => o.Finding != i)).ToList();
         if (usable.Count > DecidingSetExactTo) usable = [.. usable.Take(DecidingSetExactTo)];
+        var beliefs = new SubsetBelief(Model, set, _scene.ClassQuery(part));
         for (var size = 0; size <= usable.Count; size++)
         {
             var best = Subsets(usable, size)
-                .Select(s => (Members: s, Beliefs: _scene.ClassBeliefs(part, set.Of(s.Aggregate(0UL, (bits, i) => bits | (1UL << i))))))
-                .Where(s => s.Beliefs is { } b && b[leading] >= settleAt)
-                .OrderBy(s => MinutesOf(findings, s.Members)).ThenByDescending(s => s.Beliefs?[leading]).ThenBy(s => s.Members.Sum(i => _scene.Table.Names.Clue(findings[i].Clue)))
+                .Select(members => (Members: members, Belief: Share(beliefs.Joint(members.Aggregate(0UL, (bits, i) => bits | (1UL << i))), leading)))
+                .Where(s => s.Belief >= settleAt)
+                .OrderBy(s => MinutesOf(findings, s.Members)).ThenByDescending(s => s.Belief).ThenBy(s => s.Members.Sum(i => _scene.Table.Names.Clue(findings[i].Clue)))
                 .FirstOrDefault();
-            if (best.Members is { } members) return members;
+            if (best.Members is { } found) return found;
         }
 
         return [];
+    }
+
+    static double Share(double[] weights, int value)
+    {
+        var total = 0.0;
+        foreach (var w in weights) total += w;
+        return weights[value] / total;
     }
 
     double MinutesOf(IReadOnlyList<Finding> findings, List<int> members)

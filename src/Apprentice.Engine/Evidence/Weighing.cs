@@ -20,18 +20,20 @@ public static class Weighing
     public static IReadOnlyList<FindingWeight> Of(Model model, FindingSet findings, Query query, int value)
     {
         var known = new Dictionary<ulong, double>();
-        double Odds(ulong subset) => known.TryGetValue(subset, out var odds) ? odds : known[subset] = LogOdds(model, findings.Of(subset), query, value);
+        var beliefs = new SubsetBelief(model, findings, query);
+        double Odds(ulong subset) => known.TryGetValue(subset, out var odds) ? odds : known[subset] = LogOdds(beliefs.Joint(subset), value);
         var all = findings.Everything;
         var shares = findings.Count <= ExactTo ? Exact(findings.Count, Odds) : OverOrders(findings.Count, Odds);
         return [.. shares.Select((share, i) => new FindingWeight(Odds(1UL << i) - Odds(0), share, Odds(all) - Odds(all & ~(1UL << i))))];
     }
 
     /// <summary>10·log10 of the odds of a value, held within ±300.</summary>
-    public static double LogOdds(Model model, Likelihood findings, Query query, int value)
+    /// <param name="weights">A weight per value, not all 0.</param>
+    /// <param name="value">The value.</param>
+    public static double LogOdds(IReadOnlyList<double> weights, int value)
     {
-        var weights = Belief.Joint(model, findings, [query]);
         double rest = 0;
-        for (var v = 0; v < weights.Length; v++) rest += v == value ? 0 : weights[v];
+        for (var v = 0; v < weights.Count; v++) rest += v == value ? 0 : weights[v];
         return Math.Clamp(10 * (Real.Log10(weights[value]) - Real.Log10(rest)), -300, 300);
     }
 
