@@ -18,18 +18,35 @@ static class PackageReader
     static Package PackageOf(Draft draft, IReadOnlyList<Row> rows)
     {
         var parts = Fitted(draft, rows[0]["fitted"]).Select(pair => pair.Part).ToArray();
-        var builds = rows.Select(row => BuildOf(draft, row, parts)).ToArray();
+        var shares = Shares(draft, rows);
+        var builds = rows.Select(row => BuildOf(draft, row, parts, shares[row])).ToArray();
         return draft.At(rows[0].Line, new Package(rows[0]["package"].Text, parts, builds));
     }
 
-    static Build BuildOf(Draft draft, Row row, IReadOnlyList<string> parts)
+    /// <summary>Shares by row; "rest" is what the rows with the same lines and "from" leave.</summary>
+    static Dictionary<Row, double> Shares(Draft draft, IReadOnlyList<Row> rows)
+    {
+        var shares = new Dictionary<Row, double>(ReferenceEqualityComparer.Instance);
+        foreach (var together in rows.GroupBy(row => (row["lines"].Text, row["from"].Text)).Select(group => group.ToArray()))
+        {
+            Cell[] cells = [.. together.Select(row => row["share"])];
+            var found = cells.Any(cell => cell.Is("rest"))
+                ? draft.Cells.Whole(cells, together[0].Line, "The shares of rows with the same lines and \"from\"")
+                : [.. cells.Select(cell => draft.Cells.Share(cell, 1))];
+            for (var i = 0; i < together.Length; i++) shares[together[i]] = found[i];
+        }
+
+        return shares;
+    }
+
+    static Build BuildOf(Draft draft, Row row, IReadOnlyList<string> parts, double share)
     {
         var fitted = Fitted(draft, row["fitted"]);
         if (!fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
             draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for {Nearest.Or(parts)}.");
         var kinds = parts.Select(part => fitted.FirstOrDefault(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
         var lines = draft.Cells.List(row["lines"], draft.Lines);
-        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], draft.Cells.Share(row["share"], 1)));
+        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], share));
     }
 
     static List<(string Part, string Kind)> Fitted(Draft draft, Cell cell)
