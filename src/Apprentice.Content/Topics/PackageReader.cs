@@ -17,9 +17,10 @@ static class PackageReader
 
     static Package PackageOf(Draft draft, IReadOnlyList<Row> rows)
     {
-        var parts = Fitted(draft, rows[0]["fitted"]).Select(pair => pair.Part).ToArray();
+        var fitted = rows.Select(row => Fitted(draft, row["fitted"])).ToArray();
+        string[] parts = [.. fitted.FirstOrDefault(pairs => pairs is not null)?.Select(pair => pair.Part) ?? []];
         var shares = Shares(draft, rows);
-        var builds = rows.Select(row => BuildOf(draft, row, parts, shares[row])).ToArray();
+        var builds = rows.Select((row, index) => BuildOf(draft, row, parts, fitted[index], shares[row])).ToArray();
         return draft.At(rows[0].Line, new Package(rows[0]["package"].Text, parts, builds));
     }
 
@@ -39,18 +40,19 @@ static class PackageReader
         return shares;
     }
 
-    static Build BuildOf(Draft draft, Row row, IReadOnlyList<string> parts, double share)
+    static Build BuildOf(Draft draft, Row row, string[] parts, List<(string Part, string Kind)>? fitted, double share)
     {
-        var fitted = Fitted(draft, row["fitted"]);
-        if (!fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
-            draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for {Nearest.Or(parts)}.");
-        var kinds = parts.Select(part => fitted.FirstOrDefault(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
+        if (fitted is not null && !fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+            draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for: {string.Join(", ", parts)}.");
+        var kinds = parts.Select(part => fitted?.Find(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
         var lines = draft.Cells.List(row["lines"], draft.Lines);
         return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], share));
     }
 
-    static List<(string Part, string Kind)> Fitted(Draft draft, Cell cell)
+    /// <summary>A kind per part, or null when they cannot be read.</summary>
+    static List<(string Part, string Kind)>? Fitted(Draft draft, Cell cell)
     {
+        var before = draft.Faults.Count;
         var fitted = new List<(string Part, string Kind)>();
         if (cell.IsBlank) draft.Faults.Add(cell, "What is fitted is missing: write bar: low; stem: long.");
         foreach (var piece in cell.Split(';'))
@@ -62,7 +64,7 @@ static class PackageReader
             fitted.Add((part.Text, kind.Text));
         }
 
-        return fitted;
+        return draft.Faults.Count == before && !cell.IsBlank ? fitted : null;
     }
 
     static Window? WindowOf(Draft draft, Row row)
