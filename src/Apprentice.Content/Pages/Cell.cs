@@ -5,6 +5,12 @@ namespace Apprentice.Content.Pages;
 /// <param name="Line">Line in the file, from 1.</param>
 readonly record struct Cell(string Text, int Line)
 {
+    /// <summary>The cell of a column that its table does not have: blank, and without a line. The missing column is a fault already told.</summary>
+    public static Cell Absent { get; } = new("", 0);
+
+    /// <summary>True for the cell of a column that its table does not have.</summary>
+    public bool IsAbsent => Line == 0;
+
     /// <summary>True when nothing is written.</summary>
     public bool IsBlank => Text.Length == 0;
 

@@ -14,6 +14,6 @@ sealed record Grid(IReadOnlyList<Cell> Header, IReadOnlyList<IReadOnlyList<Cell>
 /// <param name="Cells">Cells by name of column.</param>
 sealed record Row(int Line, IReadOnlyDictionary<string, Cell> Cells)
 {
-    /// <summary>The cell of a column; blank when the table has no such column.</summary>
-    public Cell this[string column] => Cells.TryGetValue(column, out var cell) ? cell : new Cell("", Line);
+    /// <summary>The cell of a column; absent when the table has no such column.</summary>
+    public Cell this[string column] => Cells.TryGetValue(column, out var cell) ? cell : Cell.Absent;
 }

@@ -62,7 +62,7 @@ sealed class Page
             case ListBlock list:
                 _current.Bullets.AddRange(list.OfType<ListItemBlock>().Select(PointOf));
                 break;
-            case ParagraphBlock paragraph when TextOf(paragraph.Inline, '\n').Split('\n').Any(line => line.TrimStart().StartsWith('|')):
+            case ParagraphBlock paragraph when LooksLikeTable(TextOf(paragraph.Inline, '\n')):
                 _current.BrokenTables.Add(paragraph.Line + 1);
                 break;
             default:
@@ -94,6 +94,9 @@ sealed class Page
                 break;
         }
     }
+
+    static bool LooksLikeTable(string text) =>
+        text.Split('\n').Any(line => line.TrimStart().StartsWith('|')) && text.Any(letter => !"|-: \n".Contains(letter));
 
     static Cell PointOf(ListItemBlock item) =>
         new(item.OfType<ParagraphBlock>().Select(paragraph => TextOf(paragraph.Inline)).FirstOrDefault(""), item.Line + 1);

@@ -36,6 +36,7 @@ sealed class Cells(Faults faults)
     /// <param name="what">What adds up: "The column own".</param>
     public IReadOnlyList<double> Whole(IReadOnlyList<Cell> cells, int line, string what)
     {
+        if (cells.Any(cell => cell.IsAbsent)) return [.. cells.Select(_ => 0.0)];
         var before = faults.Count;
         var rests = cells.Count(cell => cell.Is("rest"));
         var shares = cells.Select(cell => cell.Is("rest") ? 0 : Share(cell)).ToArray();

@@ -88,13 +88,27 @@ sealed class Draft(Page page, Faults faults)
     public IReadOnlyList<Row> Rows(string heading, Shape shape) =>
         Section(heading) is { } section ? Rows(section, shape, needed: true) : [];
 
+    /// <summary>Names of one sort that the table of a section gives in a column.</summary>
+    public Names NamesIn(string heading, string what, IReadOnlyList<Row> rows, params ReadOnlySpan<string> reserved)
+    {
+        if (rows.Count > 0) return NamesOf(what, rows.Select(row => row["id"]), reserved);
+        var needed = Headings.Needed.Contains(heading, StringComparer.Ordinal);
+        if (Section(heading) is { } section && needed && !faults.AnyWithin(section.Heading.Line, section.Heading.Line + 1) && section.BrokenTables.Count == 0)
+            faults.Add(section.Heading, $"The table of \"{heading}\" has no rows.");
+        return new Names(what, [], unread: needed || Section(heading) is not null);
+    }
+
     /// <summary>Rows of the tables of a shape in a passage.</summary>
-    public IReadOnlyList<Row> Rows(Passage passage, Shape shape, bool needed)
+    /// <param name="passage">The passage.</param>
+    /// <param name="shape">Their columns.</param>
+    /// <param name="needed">True when there must be one.</param>
+    /// <param name="lenient">True to let unknown columns pass, because not all valid ones are known.</param>
+    public IReadOnlyList<Row> Rows(Passage passage, Shape shape, bool needed, bool lenient = false)
     {
         var grids = passage.Grids.Where(shape.Fits).ToArray();
         if (grids.Length == 0 && needed && passage.BrokenTables.Count == 0)
             faults.Add(passage.Heading, $"\"{passage.Heading.Text}\" needs a table with the columns {string.Join(", ", shape.Needed)}.");
-        return [.. grids.SelectMany(grid => shape.RowsOf(grid, faults))];
+        return [.. grids.SelectMany(grid => shape.RowsOf(grid, faults, lenient || Provenances.Unread || Lines.Unread))];
     }
 
     /// <summary>Names of one sort as given in a file: notes missing, misshapen and repeated ones.</summary>
@@ -112,6 +126,7 @@ sealed class Draft(Page page, Faults faults)
         return new Names(what, cells);
     }
 
-    static bool WellShaped(string id) =>
+    /// <summary>True for a short name: lower-case letters, digits and hyphens, at most 40.</summary>
+    public static bool WellShaped(string id) =>
         id.Length is > 0 and <= 40 && id[0] != '-' && id[^1] != '-' && id.All(letter => char.IsAsciiLetterLower(letter) || char.IsAsciiDigit(letter) || letter == '-');
 }

@@ -7,7 +7,7 @@ namespace Apprentice.Content.Topics;
 static class EventReader
 {
     /// <summary>Names of the events, needed by the clues.</summary>
-    public static void Names(Draft draft) => draft.Events = draft.NamesOf("event", Rows(draft).Select(row => row["id"]));
+    public static void Names(Draft draft) => draft.Events = draft.NamesIn(Headings.Events, "event", Rows(draft));
 
     /// <summary>Events in the order of the file.</summary>
     /// <param name="draft">The file.</param>

@@ -16,8 +16,11 @@ sealed class Faults(string file)
     /// <summary>Notes a fault.</summary>
     public void Add(int line, string message) => _found.Add(new Fault(file, line, message));
 
-    /// <summary>Notes a fault at a piece of text.</summary>
-    public void Add(Cell cell, string message) => Add(cell.Line, message);
+    /// <summary>Notes a fault at a piece of text; nothing where the text is absent, because its column is.</summary>
+    public void Add(Cell cell, string message)
+    {
+        if (!cell.IsAbsent) Add(cell.Line, message);
+    }
 
     /// <summary>All faults, each once, in the order of the lines.</summary>
     public IReadOnlyList<Fault> InOrder() => [.. _found.Distinct().OrderBy(fault => fault.Line)];

@@ -26,6 +26,7 @@ static class MeasureReader
     /// <summary>Reads <c>step 1 mm, limit 1 mm, from 60 to 180 mm, blunders 1 in 500</c>, or <c>uncertainty 1 mm</c> in place of the limit.</summary>
     public static Shows.Measured Reading(Draft draft, Cell cell)
     {
+        var before = draft.Faults.Count;
         Cell? step = null, limit = null, uncertainty = null, range = null, blunders = null;
         foreach (var piece in cell.Split(','))
         {
@@ -38,7 +39,7 @@ static class MeasureReader
             else draft.Faults.Add(piece, $"\"{piece.Text}\" is not understood: {Form}.");
         }
 
-        if (!cell.IsBlank && (step is null || range is null || (limit is null) == (uncertainty is null)))
+        if (!cell.IsBlank && draft.Faults.Count == before && (step is null || range is null || (limit is null) == (uncertainty is null)))
             draft.Faults.Add(cell, $"The reading needs a step, a range, and either a limit or an uncertainty: {Form}.");
         var measured = new Shows.Measured
         {

@@ -5,9 +5,15 @@ namespace Apprentice.Content.Topics;
 /// <summary>Short names of one sort in a file, with their lines.</summary>
 /// <param name="what">What they name: "part".</param>
 /// <param name="cells">The names in the order of the file.</param>
-sealed class Names(string what, IReadOnlyList<Cell> cells)
+/// <param name="unread">True when they stand in a section that is missing or could not be read, which has been told.</param>
+sealed class Names(string what, IReadOnlyList<Cell> cells, bool unread = false)
 {
     const int Suggestions = 3;
+
+    bool _noneTold = unread;
+
+    /// <summary>True when nothing is known of these names.</summary>
+    public bool Unread { get; } = unread;
 
     /// <summary>No names.</summary>
     public static Names None(string what) => new(what, []);
@@ -35,12 +41,13 @@ sealed class Names(string what, IReadOnlyList<Cell> cells)
     /// <summary>Line on which a name is given, or 1.</summary>
     public int LineOf(string name) => IndexOf(name) is >= 0 and var index ? cells[index].Line : 1;
 
-    /// <summary>True when the text is one of the names; otherwise notes a fault that tells the nearest ones.</summary>
+    /// <summary>True when the text is one of the names; otherwise notes a fault that tells the nearest ones, and when there are no names at all, one for all.</summary>
     public bool Known(Cell cell, Faults faults)
     {
         if (Has(cell.Text)) return true;
-        var remedy = Count == 0 ? "this file names none" : $"use {Nearest.Or(Nearest.Of(cell.Text, All, Suggestions))}";
-        faults.Add(cell, $"There is no {what} \"{cell.Text}\": {remedy}.");
+        if (Count > 0) faults.Add(cell, $"There is no {what} \"{cell.Text}\": use {Nearest.Or(Nearest.Of(cell.Text, All, Suggestions))}.");
+        else if (!_noneTold) faults.Add(cell, $"There is no {what} \"{cell.Text}\": this file names none.");
+        _noneTold |= Count == 0;
         return false;
     }
 }

@@ -31,7 +31,7 @@ static class NoteReader
     public static IReadOnlyList<Pitfall> Pitfalls(Draft draft)
     {
         var rows = draft.Rows(Headings.Pitfalls, new Shape(["id", "class", "what to know"]));
-        draft.Pitfalls = draft.NamesOf("pitfall", rows.Select(row => row["id"]));
+        draft.Pitfalls = draft.NamesIn(Headings.Pitfalls, "pitfall", rows);
         return [.. rows.Select(row => new Pitfall(row["id"].Text, ClassOf(draft, row["class"]), draft.Cells.Needed(row, "what to know")))];
     }
 
@@ -51,7 +51,7 @@ static class NoteReader
     public static IReadOnlyList<Access> Accesses(Draft draft)
     {
         var rows = draft.Rows(Headings.Accesses, new Shape(["id", "name", "minutes"]));
-        draft.Accesses = draft.NamesOf("thing to take off", rows.Select(row => row["id"]));
+        draft.Accesses = draft.NamesIn(Headings.Accesses, "thing to take off", rows);
         return [.. rows.Select(row => new Access(row["id"].Text, draft.Cells.Needed(row, "name"), draft.Cells.Number(row["minutes"], "minutes")))];
     }
 

@@ -17,23 +17,42 @@ static class PackageReader
 
     static Package PackageOf(Draft draft, IReadOnlyList<Row> rows)
     {
-        var parts = Fitted(draft, rows[0]["fitted"]).Select(pair => pair.Part).ToArray();
-        var builds = rows.Select(row => BuildOf(draft, row, parts)).ToArray();
+        var fitted = rows.Select(row => Fitted(draft, row["fitted"])).ToArray();
+        string[] parts = [.. fitted.FirstOrDefault(pairs => pairs is not null)?.Select(pair => pair.Part) ?? []];
+        var shares = Shares(draft, rows);
+        var builds = rows.Select((row, index) => BuildOf(draft, row, parts, fitted[index], shares[row])).ToArray();
         return draft.At(rows[0].Line, new Package(rows[0]["package"].Text, parts, builds));
     }
 
-    static Build BuildOf(Draft draft, Row row, IReadOnlyList<string> parts)
+    /// <summary>Shares by row; "rest" is what the rows with the same lines and "from" leave.</summary>
+    static Dictionary<Row, double> Shares(Draft draft, IReadOnlyList<Row> rows)
     {
-        var fitted = Fitted(draft, row["fitted"]);
-        if (!fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
-            draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for {Nearest.Or(parts)}.");
-        var kinds = parts.Select(part => fitted.FirstOrDefault(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
-        var lines = draft.Cells.List(row["lines"], draft.Lines);
-        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], draft.Cells.Share(row["share"], 1)));
+        var shares = new Dictionary<Row, double>(ReferenceEqualityComparer.Instance);
+        foreach (var together in rows.GroupBy(row => (row["lines"].Text, row["from"].Text)).Select(group => group.ToArray()))
+        {
+            Cell[] cells = [.. together.Select(row => row["share"])];
+            var found = cells.Any(cell => cell.Is("rest"))
+                ? draft.Cells.Whole(cells, together[0].Line, "The shares of rows with the same lines and \"from\"")
+                : [.. cells.Select(cell => draft.Cells.Share(cell, 1))];
+            for (var i = 0; i < together.Length; i++) shares[together[i]] = found[i];
+        }
+
+        return shares;
     }
 
-    static List<(string Part, string Kind)> Fitted(Draft draft, Cell cell)
+    static Build BuildOf(Draft draft, Row row, string[] parts, List<(string Part, string Kind)>? fitted, double share)
     {
+        if (fitted is not null && !fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
+            draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for: {string.Join(", ", parts)}.");
+        var kinds = parts.Select(part => fitted?.Find(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
+        var lines = draft.Cells.List(row["lines"], draft.Lines);
+        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], share));
+    }
+
+    /// <summary>A kind per part, or null when they cannot be read.</summary>
+    static List<(string Part, string Kind)>? Fitted(Draft draft, Cell cell)
+    {
+        var before = draft.Faults.Count;
         var fitted = new List<(string Part, string Kind)>();
         if (cell.IsBlank) draft.Faults.Add(cell, "What is fitted is missing: write bar: low; stem: long.");
         foreach (var piece in cell.Split(';'))
@@ -45,7 +64,7 @@ static class PackageReader
             fitted.Add((part.Text, kind.Text));
         }
 
-        return fitted;
+        return draft.Faults.Count == before && !cell.IsBlank ? fitted : null;
     }
 
     static Window? WindowOf(Draft draft, Row row)

@@ -50,9 +50,12 @@ static class PageChecks
 
     static void Unread(Passage section, string known, Faults faults)
     {
-        var isClues = known.Equals(Headings.Clues, StringComparison.Ordinal);
-        foreach (var grid in section.Entries.SelectMany(entry => entry.Grids).Where(grid => !isClues || !grid.Header.Any(cell => ClueTables.Any(cell.Is))))
-            faults.Add(grid.Line, "This table is read by nobody: the tables of a clue have a column finding, code, slip or decoy.");
+        if (known.Equals(Headings.Clues, StringComparison.Ordinal))
+        {
+            foreach (var grid in section.Entries.SelectMany(entry => entry.Grids).Where(grid => !grid.Header.Any(cell => ClueTables.Any(cell.Is))))
+                faults.Add(grid.Line, "This table is read by nobody: the tables of a clue have a column finding, code, slip or decoy.");
+        }
+
         if (known.Equals(Headings.Sizes, StringComparison.Ordinal))
         {
             foreach (var grid in section.Grids.Where(grid => !grid.Header.Any(cell => cell.Is("id") || cell.Is("size"))))

@@ -24,14 +24,17 @@ static class PartReader
     /// <summary>Names of the parts and kinds, needed by every section.</summary>
     public static void Names(Draft draft)
     {
-        draft.Parts = draft.NamesOf("part", PartRows(draft).Select(row => row["id"]));
+        draft.Parts = draft.NamesIn(Headings.Parts, "part", PartRows(draft));
         var rows = KindRows(draft);
         foreach (var row in rows) _ = draft.Parts.Known(row["part"], draft.Faults);
         foreach (var part in draft.Parts.All.Distinct(StringComparer.Ordinal))
         {
             var own = rows.Where(row => string.Equals(row["part"].Text, part, StringComparison.Ordinal)).ToArray();
             draft.Kinds[part] = draft.NamesOf($"kind of {part}", own.Select(row => row["id"]), Kind.NoneId, "finding", "text", "stop", "rest");
-            if (own.Length == 0) draft.Faults.Add(draft.Parts.LineOf(part), $"The part \"{part}\" has no kinds: add them to \"{Headings.Kinds}\".");
+            if (own.Length > 0) continue;
+            draft.Kinds[part] = new Names($"kind of {part}", [], unread: true);
+            if (draft.Section(Headings.Kinds) is not null)
+                draft.Faults.Add(draft.Parts.LineOf(part), $"The part \"{part}\" has no kinds: add them to \"{Headings.Kinds}\".");
         }
     }
 

@@ -13,8 +13,8 @@ static class PopulationReader
     public static IReadOnlyList<Provenance> Provenances(Draft draft)
     {
         var rows = draft.Rows(Headings.Provenances, new Shape(["id", "name", "on the job card"]));
-        draft.Provenances = draft.NamesOf(
-            "provenance", rows.Select(row => row["id"]), "id", "name", "made", "pitfall", "year", "lines", "built", "does");
+        draft.Provenances = draft.NamesIn(
+            Headings.Provenances, "provenance", rows, "id", "name", "made", "pitfall", "year", "lines", "built", "does");
         return [.. rows.Select(row => new Provenance(row["id"].Text, draft.Cells.Needed(row, "name"), draft.Cells.Needed(row, "on the job card")))];
     }
 
@@ -22,7 +22,7 @@ static class PopulationReader
     public static IReadOnlyList<Line> Lines(Draft draft)
     {
         var rows = draft.Rows(Headings.Lines, new Shape(["id", "name", .. draft.Provenances.All], "made", "pitfall", "counts from"));
-        draft.Lines = draft.NamesOf("line", rows.Select(row => row["id"]), "finding", "text", "none", "stop");
+        draft.Lines = draft.NamesIn(Headings.Lines, "line", rows, "finding", "text", "none", "stop");
         var shares = draft.Provenances.All.Select(provenance => Column(draft, rows, provenance)).ToArray();
         return [.. rows.Select((row, index) => LineOf(draft, row, [.. shares.Select(column => column[index])]))];
     }

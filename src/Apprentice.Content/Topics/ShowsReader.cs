@@ -12,15 +12,15 @@ static class ShowsReader
     public static Shows Shows(Draft draft, Passage entry, Fields fields, Node node, IReadOnlyList<Dimension> dimensions)
     {
         if (fields.Has("Measures") || fields.Has("Reading")) return Measured(draft, entry, fields, node, dimensions);
-        OnlyFor(draft, fields, "measured", "Formula");
+        OnlyFor(draft, fields, "are measured", "Formula");
         if (node is Node.OfDate && fields.Has("Reads")) return CodeReader.Codes(draft, entry, fields, Misread(draft, fields["Misread"]));
-        OnlyFor(draft, fields, "of the build date", "Lag");
+        OnlyFor(draft, fields, "read the build date", "Lag");
         return TableReader.Table(draft, entry, node, Misread(draft, fields["Misread"]));
     }
 
     static Shows.Measured Measured(Draft draft, Passage entry, Fields fields, Node node, IReadOnlyList<Dimension> dimensions)
     {
-        OnlyFor(draft, fields, "read or seen", "Misread", "Lag");
+        OnlyFor(draft, fields, "are not measured", "Misread", "Lag");
         var measures = fields.Needed("Measures");
         var (name, scale, offset) = MeasureReader.Measures(draft, measures);
         var dimension = dimensions.FirstOrDefault(other => string.Equals(other.Id, name, StringComparison.Ordinal));
@@ -49,7 +49,7 @@ static class ShowsReader
     {
         foreach (var name in names)
         {
-            if (fields.Has(name)) draft.Faults.Add(fields[name], $"\"{name}\" is only for clues that are {sort}.");
+            if (fields.Has(name)) draft.Faults.Add(fields[name], $"\"{name}\" is only for clues that {sort}.");
         }
     }
 }

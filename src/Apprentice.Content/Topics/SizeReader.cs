@@ -10,7 +10,7 @@ static class SizeReader
     public static IReadOnlyList<Dimension> Dimensions(Draft draft)
     {
         var rows = draft.Rows(Headings.Sizes, new Shape(["id", "part", "name", "range", "source"]));
-        draft.Dimensions = draft.NamesOf("size", rows.Select(row => row["id"]));
+        draft.Dimensions = draft.NamesIn(Headings.Sizes, "size", rows);
         var nominals = draft.Section(Headings.Sizes) is { } section
             ? draft.Rows(section, new Shape(["size", "kind", "nominal", "spread"]), needed: rows.Count > 0)
             : [];

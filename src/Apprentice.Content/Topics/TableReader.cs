@@ -10,7 +10,7 @@ static class TableReader
     public static Shows.Table Table(Draft draft, Passage entry, Node node, double misread)
     {
         var columns = ColumnsOf(draft, node);
-        var rows = draft.Rows(entry, new Shape(["finding", "text", .. columns], Kind.NoneId, "stop"), needed: true);
+        var rows = draft.Rows(entry, new Shape(["finding", "text", .. columns], Kind.NoneId, "stop"), needed: true, lenient: columns.Count == 0);
         var names = draft.NamesOf("finding", rows.Select(row => row["finding"]));
         if (names.Count == 1) draft.Faults.Add(rows[0].Line, "A clue with one finding tells nothing: add another.");
         var hasNone = rows.Any(row => row.Cells.ContainsKey(Kind.NoneId));

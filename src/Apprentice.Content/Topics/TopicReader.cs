@@ -26,7 +26,7 @@ public static class TopicReader
         var id = IdOf(file);
         var draft = new Draft(page, faults);
         PageChecks.Check(page, faults);
-        _ = draft.NamesOf("topic, in the name of this file,", [new Cell(id, 1)]);
+        if (!Draft.WellShaped(id)) faults.Add(1, $"\"{id}\" is no short name of a topic: call the file by lower-case letters, digits and hyphens, then .md.");
         var topic = TopicOf(draft, id, VersionOf(lines));
         TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
