@@ -73,6 +73,14 @@ public sealed class NextCheckTests
         Assert.Equal(Entropy(0.68) - Entropy(0.8), Assert.Single(next).Bits, 1e-12);
     }
 
+    [Fact(Skip = "Not yet: ripeness looks two checks ahead, and here it takes three.")]
+    public void A_job_that_three_tests_would_settle_is_not_ripe_before_the_first()
+    {
+        // From even odds two tests of accuracy .8 do not settle it (.941), three do (.985): neither one nor two steps ahead see it.
+        var reasoning = Reason(Tests(9), ["part"], [.. Enumerable.Range(0, 9).Select(i => $"test{i}")]);
+        Assert.False(reasoning.Ripe);
+    }
+
     static double Entropy(double p) => -(p * Math.Log2(p)) - ((1 - p) * Math.Log2(1 - p));
 
     internal static double LeastNow(Scene scene, IReadOnlyList<LineLosses> losses, IReadOnlyList<Finding> findings) =>
