@@ -20,12 +20,14 @@ public readonly record struct Month(int Index) : IComparable<Month>
     {
         month = default;
         var parts = text.Trim().Split('-');
-        if (parts.Length is < 1 or > 2 || parts[0].Length != 4 || !int.TryParse(parts[0], out var year)) return false;
+        if (parts.Length is < 1 or > 2 || parts[0].Length != 4 || !TryDigits(parts[0], out var year)) return false;
         var ofYear = 1;
-        if (parts.Length == 2 && (!int.TryParse(parts[1], out ofYear) || ofYear is < 1 or > 12)) return false;
+        if (parts.Length == 2 && (!TryDigits(parts[1], out ofYear) || ofYear is < 1 or > 12)) return false;
         month = Of(year, ofYear);
         return true;
     }
+
+    static bool TryDigits(string text, out int number) => int.TryParse(text, System.Globalization.NumberStyles.None, null, out number);
 
     /// <summary>This month moved by a number of months.</summary>
     public Month Plus(int months) => new(Index + months);
