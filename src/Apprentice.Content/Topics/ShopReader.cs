@@ -101,7 +101,7 @@ static class ShopReader
 
     static List<(string Part, IReadOnlyList<string> Kinds)> Fits(Draft draft, Cell cell)
     {
-        var fits = new List<(string, IReadOnlyList<string>)>();
+        var fits = new List<(string Part, IReadOnlyList<string> Kinds)>();
         if (cell.IsBlank) draft.Faults.Add(cell, "This spare fits nothing: write bar: low, mid; stem: long.");
         foreach (var piece in cell.Split(';'))
         {
@@ -109,6 +109,8 @@ static class ShopReader
             if (!draft.Parts.Known(part, draft.Faults)) continue;
             var listed = draft.Cells.List(kinds, draft.KindsOf(part.Text));
             if (kinds.IsBlank) draft.Faults.Add(piece, $"The kinds of \"{part.Text}\" that it fits are missing: write {part.Text}: low, mid.");
+            if (fits.Exists(fit => string.Equals(fit.Part, part.Text, StringComparison.Ordinal)))
+                draft.Faults.Add(piece, $"The part \"{part.Text}\" stands twice in \"fits\": put its kinds together, {part.Text}: low, mid.");
             fits.Add((part.Text, listed));
         }
 

@@ -340,6 +340,31 @@ public sealed class BikeFaultTests
             "",
             "The size \"grip-size\" has no nominal for any kind: it tells nothing.", "| grip-"
         },
+        {
+            Sample.EveryField, "| 2010 to 2011 | 1 in 4  | 1    |",
+            "| 1860 to 2011 | 1 in 4  | 1    |",
+            "These are 153 years: at most 150.", null
+        },
+        {
+            Sample.EveryField, "| hub: thick; disc: big   | 1 in 4 |",
+            "| hub: thick; disc: big   | rest |",
+            "The shares of rows with the same lines and \"from\" says \"rest\" 2 times: once is enough.", null
+        },
+        {
+            Sample.EveryField, "| clip    |       |                                   | clip: wire",
+            "| dates | | | when: old | | |\n| clip    |       |                                   | clip: wire",
+            "\"when\" is a build date and comes of itself: take it out of the package \"dates\".", "| when |"
+        },
+        {
+            Sample.EveryField, "disc becomes small 3 in 4, big rest;",
+            "disc becomes ,;",
+            "A name is missing: write low, or low 3 in 4, tall rest.", null
+        },
+        {
+            Sample.EveryField, "| worn     | the disc",
+            "| swapped  | the disc",
+            "The event \"swapped\" stands twice: also on line 68.", null
+        },
     };
 
     [Theory]

@@ -255,6 +255,16 @@ public sealed class ClueFaultTests
             "| s09   | 09 or 12  | 2012         |",
             "The clue \"stamp\" has no code for 2009-10, 3 months or less before a bike is built: add one.", "###"
         },
+        {
+            Sample.Bar, "| worn-away | worn away |",
+            "| rest      | worn away |",
+            "\"rest\" has a meaning of its own: give this code another short name.", null
+        },
+        {
+            Sample.Bar, "| two-holes | two fixing holes |",
+            "| two holes | two fixing holes |",
+            "\"two holes\" is no short name of a finding: use lower-case letters, digits and hyphens.", null
+        },
     };
 
     [Theory]

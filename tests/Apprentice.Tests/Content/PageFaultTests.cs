@@ -60,6 +60,21 @@ public sealed class PageFaultTests
             "- State: checked",
             "\"checked\" is not understood: write draft, or checked, by whom, 2026-11-25, or in use, by whom, 2026-11-25.", null
         },
+        {
+            Sample.Bar, "- State: draft",
+            "- State: draft\n- State: in use, by the lead, 2026-11-25",
+            "The field \"State\" stands twice.", "- State: in"
+        },
+        {
+            Sample.Bar, "### plate: Number plate",
+            "Some words before the table\n| a | b |\n| c | d |\n\n### plate: Number plate",
+            "This looks like a table and is none: it needs an empty line before it and a line of dashes, |---|---|, under its header.", "Some words"
+        },
+        {
+            Sample.Bar, "## Sizes\n",
+            "### more: More\n\n## Sizes\n",
+            "\"What can have happened\" has no entries: it is a table.", "### more"
+        },
     };
 
     [Theory]

@@ -110,6 +110,21 @@ public sealed class ShopFaultTests
             "| 2010 to 2016 | 1   | 1   |\n| 2017 to 2023 | 1   | 0 |\n",
             "The line \"electric\" has no months for \"lot\": \"Years\" gives none in which it was made.", "| el"
         },
+        {
+            Sample.Bar, "### grips: New grips",
+            "### grips",
+            "The want \"grips\" needs a name: write ### grips: its name.", null
+        },
+        {
+            Sample.Bar, "| bar: older                 | 14 ",
+            "| bar: older; bar: newer | 14 ",
+            "The part \"bar\" stands twice in \"fits\": put its kinds together, bar: low, mid.", null
+        },
+        {
+            Sample.Bar, "| grips-short  | grips ",
+            "| Grips-short  | grips ",
+            "\"Grips-short\" is no short name of a spare: use lower-case letters, digits and hyphens.", null
+        },
     };
 
     [Theory]

@@ -90,6 +90,31 @@ public sealed class TopicFaultTests
         Assert.Contains(faults, fault => fault.Message == "The title is missing: begin with \"# \" and the title.");
     }
 
+    [Theory]
+    [InlineData("| ", "Lines", "The table of \"Lines\" has no rows.")]
+    [InlineData("### ", "Clues", "There are no clues: add entries such as \"### grip-length: Grip, end to end\".")]
+    [InlineData("### ", "What customers want", "Nobody wants anything: add entries such as \"### grips: New grips\".")]
+    public void An_empty_section_is_told(string begin, string heading, string message)
+    {
+        var lines = Sample.Text(Sample.Bar).Split('\n').ToList();
+        var from = lines.IndexOf($"## {heading}") + 1;
+        var to = lines.FindIndex(from, line => line.StartsWith("## ", StringComparison.Ordinal));
+        from = lines.FindIndex(from, line => line.StartsWith(begin, StringComparison.Ordinal)) + (begin == "| " ? 2 : 0);
+        lines.RemoveRange(from, to - from);
+        lines.Insert(from, "");
+        var faults = TopicReader.Read(Sample.Bar, string.Join('\n', lines)).Faults;
+        Assert.Contains(new Fault(Sample.Bar, lines.IndexOf($"## {heading}") + 1, message), faults);
+    }
+
+    [Fact]
+    public void A_topic_that_asks_for_nothing_is_told()
+    {
+        var text = Sample.Text(Sample.Bar).Replace("| yes  ", "| no   ");
+        var faults = TopicReader.Read(Sample.Bar, text).Faults;
+        Assert.Equal([32, 248, 255, 255, 262], faults.Select(fault => fault.Line));
+        Assert.Equal("No part is asked for: write yes under \"asked\" for at least one.", faults[0].Message);
+    }
+
     [Fact]
     public void A_file_whose_name_is_no_short_name_is_told()
     {
