@@ -27,13 +27,25 @@ sealed class Lookahead
         _combinations = Losses.Combinations(scene, parts);
         (_unsettledKey, _unsettledKeys) = Keys(unsettled);
         _total = Belief.Total(scene.Table.Model, set.All);
+        Doubt = Entropy();
     }
+
+    /// <summary>Entropy of the unsettled parts, bits: no check can tell more.</summary>
+    public double Doubt { get; }
 
     /// <summary>What a single check brings.</summary>
     public Prospect Single(Outcomes x) => Judge(Weigh(x, null), _combinations.Count, x.Fine, null);
 
     /// <summary>What two checks bring together.</summary>
     public Prospect Pair(Outcomes x, Outcomes y) => Judge(Weigh(x, y), _combinations.Count, x.Coarse, y.Coarse);
+
+    double Entropy()
+    {
+        var joint = Belief.Joint(_scene.Table.Model, _set.All, [.. _parts.Select(_scene.ClassQuery)]);
+        var keyed = new double[_unsettledKeys];
+        for (var c = 0; c < joint.Length; c++) keyed[_unsettledKey[c]] += joint[c] / _total;
+        return -keyed.Where(k => k > 0).Sum(k => k * Real.Log2(k));
+    }
 
     (int[] Key, int Keys) Keys(IReadOnlyList<int> unsettled)
     {

@@ -53,6 +53,7 @@ sealed class NextChecks
         odd.Where(o => o.Stands).Select(o => findings[o.Finding].Clue).Distinct(StringComparer.Ordinal)
             .Where(clue => _enquiry.OnOffer.Contains(clue) && findings.Count(f => f.Clue == clue) < 3);
 
+    // Where some check alone is worth its minutes, only pairs that could come first are worked out: no pair tells more than all that is in doubt.
     List<NextCheck> Rank(Lookahead ahead, IReadOnlyList<Finding> findings, List<string> again)
     {
         var looked = findings.Select(f => f.Clue).ToHashSet(StringComparer.Ordinal);
@@ -61,11 +62,13 @@ sealed class NextChecks
         var outcomes = open.ToDictionary(c => c, c => _scene.Reader.OutcomesOf(c, _enquiry.Channel), StringComparer.Ordinal);
         var singles = open.ToDictionary(c => c, c => ahead.Single(outcomes[c]), StringComparer.Ordinal);
         var ranked = open.Select(c => Check(c, singles[c], Minutes([c], off))).ToList();
+        var worth = _waits.Values.Any(w => w.Total < _losses.Sum(l => l.Least(_weights)) - WorthOrdering);
+        var toBeat = worth ? ranked.Max(r => r.Score) : 0;
         for (var i = 0; i < open.Count; i++)
         {
             for (var j = i + 1; j < open.Count; j++)
             {
-                if (SameSize(open[i], open[j])) continue;
+                if (SameSize(open[i], open[j]) || ahead.Doubt / Math.Max(LeastMinutes, Minutes([open[i], open[j]], off)) <= toBeat) continue;
                 var pair = ahead.Pair(outcomes[open[i]], outcomes[open[j]]);
                 ranked[i] = Better(ranked[i], open[j], pair, Minutes([open[i], open[j]], off));
                 ranked[j] = Better(ranked[j], open[i], pair, Minutes([open[i], open[j]], off));

@@ -27,6 +27,10 @@ public static class Weighing
         return [.. shares.Select((share, i) => new FindingWeight(Odds(1UL << i) - Odds(0), share, Odds(all) - Odds(all & ~(1UL << i))))];
     }
 
+    /// <summary>10·log10 of the odds of a value of a variable, held within ±300.</summary>
+    public static double LogOdds(Model model, Likelihood findings, Query query, int value) =>
+        LogOdds(Belief.Joint(model, findings, [query]), value);
+
     /// <summary>10·log10 of the odds of a value, held within ±300.</summary>
     /// <param name="weights">A weight per value, not all 0.</param>
     /// <param name="value">The value.</param>
