@@ -35,7 +35,7 @@ static class EntryDocument
     static BsonDocument Fields(LogEntry entry) => entry switch
     {
         LogEntry.Began e => new() { ["luck"] = e.Luck },
-        LogEntry.PersonAdded e => new() { ["name"] = e.Name },
+        LogEntry.PersonAdded e => new() { ["name"] = e.Name, ["job"] = e.Job is { } job ? job : BsonValue.Null },
         LogEntry.SatDown e => new() { ["name"] = e.Name },
         LogEntry.JobStarted e => new()
         {
@@ -59,7 +59,7 @@ static class EntryDocument
     static LogEntry What(BsonDocument d) => d["kind"].AsString switch
     {
         nameof(LogEntry.Began) => new LogEntry.Began(d["luck"].AsInt64),
-        nameof(LogEntry.PersonAdded) => new LogEntry.PersonAdded(d["name"].AsString),
+        nameof(LogEntry.PersonAdded) => new LogEntry.PersonAdded(d["name"].AsString, d["job"].IsNull ? null : d["job"].AsInt32),
         nameof(LogEntry.SatDown) => new LogEntry.SatDown(JobFields.Text(d["name"])),
         nameof(LogEntry.JobStarted) => new LogEntry.JobStarted(
             d["job"].AsInt32, JobFields.Text(d["person"]), d["topic"].AsString, d["version"].AsString, unchecked((ulong)d["seed"].AsInt64),

@@ -35,7 +35,10 @@ public sealed record History
     public History With(Logged entry) => entry.What switch
     {
         LogEntry.Began began => this with { Luck = Luck ?? began.Luck },
-        LogEntry.PersonAdded added => this with { People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name] },
+        LogEntry.PersonAdded added => (added.Job is { } job ? Changed(job, j => j with { Person = added.Name }) : this) with
+        {
+            People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
+        },
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.JobStarted started => this with { Jobs = [.. Jobs, new PastJob(started, entry.At)] },
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
@@ -47,7 +50,7 @@ public sealed record History
 
     /// <summary>The person's jobs, oldest first.</summary>
     /// <param name="person">A name, or null for jobs of nobody known.</param>
-    public IEnumerable<PastJob> JobsOf(string? person) => Jobs.Where(j => string.Equals(j.Started.Person, person, StringComparison.Ordinal));
+    public IEnumerable<PastJob> JobsOf(string? person) => Jobs.Where(j => string.Equals(j.Person, person, StringComparison.Ordinal));
 
     /// <summary>The person's last job if it has no answer yet, or null.</summary>
     public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
@@ -69,6 +72,9 @@ public sealed record History
 /// <param name="At">When.</param>
 public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
 {
+    /// <summary>Whose it is, or null for nobody known.</summary>
+    public string? Person { get; init; } = Started.Person;
+
     /// <summary>Looks in the order taken.</summary>
     public IReadOnlyList<Look> Looks { get; init; } = [];
 

@@ -17,7 +17,8 @@ public abstract record LogEntry
 
     /// <summary>A person gave a name.</summary>
     /// <param name="Name">The name; names are unique on one file.</param>
-    public sealed record PersonAdded(string Name) : LogEntry;
+    /// <param name="Job">Number of the job that the person did before giving it, or null.</param>
+    public sealed record PersonAdded(string Name, int? Job = null) : LogEntry;
 
     /// <summary>A person sat down at this machine.</summary>
     /// <param name="Name">The name, or null for nobody.</param>

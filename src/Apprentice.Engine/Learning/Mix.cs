@@ -48,6 +48,12 @@ public static class Mix
     /// <summary>The same job with nothing asked of its opening: for a request that is met too rarely.</summary>
     public static Draw Plain(Draw draw) => draw with { Request = draw.Request with { Select = Selection.AsTheyCome } };
 
+    /// <summary>Which of several topics the n-th job is from, from 0.</summary>
+    /// <param name="topics">Number of topics, at least 1.</param>
+    /// <param name="job">Number of the job.</param>
+    /// <param name="luck">The number drawn at the first start.</param>
+    public static int Topic(int topics, int job, long luck) => new Dice(~luck, job).Below(topics);
+
     static Channel Offer(Topic topic, int tenth)
     {
         var wished = tenth switch { 0 or 1 => Channel.Phone, 2 => Channel.Photo, _ => Channel.Bench };
