@@ -92,8 +92,10 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
             ]);
         var chosen = Values.GetValueOrDefault($"do:{line.Id}");
         if (chosen is "wait")
+        {
             yield return new AnswerQuestion(
                 $"wait:{line.Id}", Words.Of("answer.line-wait"), Words.Of("answer.wait-which"), "", [.. open.Select(c => (c.Id, words.Clue(c.Id)))]);
+        }
         if (chosen is not "two") yield break;
         yield return new AnswerQuestion(
             $"two1:{line.Id}", Words.Of("answer.line-two"), Words.Of("answer.two-first"), "", [.. spares.Select(s => (s.Id, s.Name))]);

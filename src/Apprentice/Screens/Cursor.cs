@@ -1,8 +1,11 @@
+using System.Runtime.InteropServices;
+
 namespace Apprentice.Screens;
 
 /// <summary>The marked line of a list, and a first digit that may still become two.</summary>
 /// <param name="Marked">The marked line, from 0.</param>
 /// <param name="Pending">First digit typed of a number with two, or 0.</param>
+[StructLayout(LayoutKind.Auto)]
 readonly record struct Cursor(int Marked, int Pending = 0)
 {
     /// <summary>The cursor after a key, and the line that the key takes, if any.</summary>

@@ -1,6 +1,26 @@
 using System.Globalization;
+using System.Runtime.InteropServices;
 
 namespace Apprentice.Screens;
+
+/// <summary>One key, or a tick.</summary>
+/// <param name="Press">Which.</param>
+/// <param name="Character">The character of <see cref="Press.Typed"/>, else 0.</param>
+[StructLayout(LayoutKind.Auto)]
+readonly record struct Input(Press Press, char Character = '\0')
+{
+    /// <summary>A typed character.</summary>
+    public static Input Typed(char character) => new(Press.Typed, character);
+
+    /// <summary>The digit, or null.</summary>
+    public int? Digit => Press == Press.Typed && char.IsAsciiDigit(Character) ? Character - '0' : null;
+
+    /// <summary>The letter or sign in upper case, or NUL for other keys.</summary>
+    public char Letter => Press == Press.Typed ? char.ToUpper(Character, CultureInfo.InvariantCulture) : '\0';
+
+    /// <summary>True for Esc and for 0.</summary>
+    public bool IsBack => Press == Press.Esc || Digit == 0;
+}
 
 /// <summary>What a person can do: press a key, or let time pass.</summary>
 enum Press
@@ -37,22 +57,4 @@ enum Press
 
     /// <summary>Three minutes have passed without a key.</summary>
     Tick,
-}
-
-/// <summary>One key, or a tick.</summary>
-/// <param name="Press">Which.</param>
-/// <param name="Character">The character of <see cref="Press.Typed"/>, else 0.</param>
-readonly record struct Input(Press Press, char Character = '\0')
-{
-    /// <summary>A typed character.</summary>
-    public static Input Typed(char character) => new(Press.Typed, character);
-
-    /// <summary>The digit, or null.</summary>
-    public int? Digit => Press == Press.Typed && char.IsAsciiDigit(Character) ? Character - '0' : null;
-
-    /// <summary>The letter or sign in upper case, or NUL for other keys.</summary>
-    public char Letter => Press == Press.Typed ? char.ToUpper(Character, CultureInfo.InvariantCulture) : '\0';
-
-    /// <summary>True for Esc and for 0.</summary>
-    public bool IsBack => Press == Press.Esc || Digit == 0;
 }

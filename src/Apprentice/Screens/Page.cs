@@ -1,3 +1,5 @@
+using System.Runtime.InteropServices;
+
 namespace Apprentice.Screens;
 
 /// <summary>What stands on a screen, before it is laid out to a size.</summary>
@@ -53,6 +55,7 @@ sealed record Row(string Key, bool Marked, IReadOnlyList<string> Cells);
 /// <summary>Size of a window, in characters.</summary>
 /// <param name="Columns">Columns.</param>
 /// <param name="Rows">Rows.</param>
+[StructLayout(LayoutKind.Auto)]
 readonly record struct PageSize(int Columns, int Rows)
 {
     /// <summary>The smallest window that can be worked in.</summary>

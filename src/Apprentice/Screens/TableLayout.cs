@@ -14,9 +14,8 @@ static class TableLayout
         var all = Enumerable.Range(0, table.Columns.Count).ToList();
         var shown = Fits(table, all, width - lead) ? all : all.Where(c => !table.Columns[c].Drop).ToList();
         var widths = Widths(table, shown, width - lead);
-        if (table.Columns.Any(c => c.Header.Length > 0))
-            foreach (var line in Cells(shown, widths, table, c => table.Columns[c].Header))
-                yield return new Line(new string(' ', lead) + line);
+        var headers = table.Columns.Any(c => c.Header.Length > 0) ? Cells(shown, widths, table, c => table.Columns[c].Header) : [];
+        foreach (var line in headers) yield return new Line(new string(' ', lead) + line);
         foreach (var row in table.Rows)
         {
             var first = true;
