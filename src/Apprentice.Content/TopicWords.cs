@@ -25,22 +25,20 @@ public sealed class TopicWords(Topic topic)
     /// <summary>The name of a spare.</summary>
     public string Spare(string id) => topic.Spares.FirstOrDefault(s => Same(s.Id, id))?.Name ?? id;
 
-    /// <summary>What a tag of a story says: an event's sentence, a line, a pitfall's text.</summary>
-    public string Tag(string tag) =>
-        topic.Events.FirstOrDefault(e => Same(e.Id, tag))?.Story
-        ?? (topic.Lines.FirstOrDefault(l => Same(l.Id, tag)) is { } line ? Words.Of("story.line", ("line", line.Name)) : null)
-        ?? (topic.Pitfalls.FirstOrDefault(p => Same(p.Id, tag)) is { } pitfall ? pitfall.Text.TrimEnd('.') : null)
-        ?? topic.Parts.SelectMany(p => p.Kinds).FirstOrDefault(k => Same(k.Id, tag))?.Name
-        ?? (Same(tag, Engine.Topics.Kind.NoneId) ? Words.Of("story.nothing") : tag);
-
-    /// <summary>The name of whatever has that short name: a kind, a spare, a clue, an event; the short name itself when nothing has.</summary>
-    public string Any(string id) =>
-        topic.Parts.SelectMany(p => p.Kinds).FirstOrDefault(k => Same(k.Id, id))?.Name
-        ?? topic.Spares.FirstOrDefault(s => Same(s.Id, id))?.Name
-        ?? topic.Clues.FirstOrDefault(c => Same(c.Id, id))?.Name
-        ?? topic.Events.FirstOrDefault(e => Same(e.Id, id))?.Story
-        ?? topic.Parts.FirstOrDefault(p => Same(p.Id, id))?.Name
-        ?? Common(id);
+    /// <summary>What a tag of a story says: an event's sentence, a line that kept the old part, a running change, another family.</summary>
+    public string Tag(string tag)
+    {
+        if (Same(tag, Engine.Topics.Kind.NoneId)) return Words.Of("story.nothing");
+        if (topic.Events.FirstOrDefault(e => Same(e.Id, tag)) is { } happened) return happened.Story.TrimEnd('.');
+        var parts = tag.Split(':');
+        return parts switch
+        {
+            ["line", var line] => Words.Of("story.line", ("line", topic.Lines.First(l => Same(l.Id, line)).Name)),
+            ["change", _] => Words.Of("story.running"),
+            ["family", var part, var kind] => Words.Of("story.family", ("kind", Kind(part, kind))),
+            _ => tag,
+        };
+    }
 
     /// <summary>What was seen at a clue.</summary>
     public string Seen(Finding finding)

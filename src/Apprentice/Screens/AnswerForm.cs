@@ -81,7 +81,7 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
     IEnumerable<AnswerQuestion> Order(OrderLine line, TopicWords words)
     {
         var spares = On.Topic.Spares.Where(s => Same(s.OrderLine, line.Id)).ToList();
-        var open = On.Topic.Clues.Where(c => !c.Safety && On.Times(c.Id) == 0).ToList();
+        var open = On.OnOffer.Where(c => !c.Safety && On.Times(c.Id) == 0).ToList();
         yield return new AnswerQuestion(
             $"do:{line.Id}", Spoken.Capital(Words.Of("answer.line-do", ("line", line.Name))), Words.Of("answer.do", ("line", line.Name)), "",
             [
@@ -118,7 +118,7 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
             [(None, Words.Of("story.nothing")), .. Tags().Select(t => (t, words.Tag(t)))]);
     }
 
-    IEnumerable<string> Tags() => [.. On.Topic.Events.Select(e => e.Id), .. On.Topic.Lines.Where(l => l.Pitfall is not null).Select(l => l.Id)];
+    IEnumerable<string> Tags() => On.Bench.SceneOf(On.Made.Job.Request.Provenance).Table.Tags.Select(t => t.Id);
 
     Choice Chosen(string line)
     {

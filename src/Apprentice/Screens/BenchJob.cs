@@ -32,16 +32,13 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(l => Made.Look(l.Clue, l.Nth))];
 
     /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
-    public double Minutes => Taken.Where(c => !c.Safety).Sum(c => c.Minutes) + Taken.Where(c => !c.Safety).Select(c => c.Access).OfType<string>()
-        .Distinct(StringComparer.Ordinal).Sum(a => Topic.Accesses.First(x => string.Equals(x.Id, a, StringComparison.Ordinal)).Minutes);
+    public double Minutes => new Grader(Bench, Made).MinutesOf(Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal));
 
     /// <summary>Questions left, or null for no limit.</summary>
-    public int? Left => Made.Job.Request.Questions - Looks.Count(l => !Clue(l.Clue).Safety);
+    public int? Left => Made.Job.Request.Questions - Looks.Count;
 
-    /// <summary>What the engine is asked about it.</summary>
-    public Enquiry Enquiry => new(Made.Job.Request.Provenance, Want.Asks, Want.Id, Offer, Left <= 0 ? [] : Made.Job.Bench);
-
-    IEnumerable<Clue> Taken => Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal).Select(Clue);
+    /// <summary>What the findings amount to.</summary>
+    public Reasoning Reasoning => Bench.Reason(Bench.EnquiryOf(Made.Job) with { OnOffer = Left <= 0 ? [] : Made.Job.Bench }, Findings);
 
     /// <summary>The clue of a short name.</summary>
     public Clue Clue(string id) => Topic.Clues.First(c => string.Equals(c.Id, id, StringComparison.Ordinal));

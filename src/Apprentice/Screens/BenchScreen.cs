@@ -77,7 +77,7 @@ sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
         var here = this with { Cursor = new Cursor(line), Note = "" };
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
-        if (On.Left <= 0 && !clue.Safety) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
+        if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
         var after = On.Looking(clue.Id);
         return Turn.To(here with { On = after }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
     }

@@ -17,7 +17,7 @@ static class GradeChart
                 new(Words.Of("grade.chart")), new(Words.Of("grade.chart-word")), new(Words.Of("grade.chart-against"), Right: true), new(""),
                 new(Words.Of("grade.chart-for", ("kind", leading))),
             ],
-            [.. grade.Findings.Select((f, i) => Line(f, grade.Reasoning.Weights[i].Share, i < on.Made.Job.Told.Count, words))]);
+            [.. grade.Findings.Select((f, i) => Line(f, part.Weights[i].Share, i < on.Made.Job.Told.Count, words))]);
     }
 
     static Row Line(Finding finding, double share, bool told, TopicWords words)

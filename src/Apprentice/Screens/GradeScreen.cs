@@ -27,7 +27,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
     public override Page Show(World world)
     {
         var words = new TopicWords(On.Topic);
-        var telling = new Telling(words);
+        var telling = new Telling(On.Topic, On.Made.Job.Bench);
         return new Page(
             Words.Of("grade.title", ("job", On.Number)),
             world.Who,

@@ -9,7 +9,7 @@ static class Guide
     /// <summary>The sentences.</summary>
     public static IEnumerable<string> Of(BenchJob on, TopicWords words)
     {
-        var reasoning = on.Bench.Reason(on.Enquiry, on.Findings);
+        var reasoning = on.Reasoning;
         if (on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety))
         {
             yield return Words.Of("guide.start");

@@ -12,7 +12,7 @@ sealed record WhyScreen(GradeScreen Below) : Screen
     /// <inheritdoc/>
     public override Page Show(World world)
     {
-        var telling = new Telling(new TopicWords(Below.On.Topic));
+        var telling = new Telling(Below.On.Topic, Below.On.Made.Job.Bench);
         return new Page(
             Words.Of("why.title", ("job", Below.On.Number)),
             world.Who,
