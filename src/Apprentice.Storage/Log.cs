@@ -43,7 +43,7 @@ public sealed class Log : IDisposable
         {
             var mapper = new BsonMapper { TrimWhitespace = false, EmptyStringToNull = false };
             file = new LiteDatabase(
-                new ConnectionString { Filename = full, Connection = ConnectionType.Direct, Collation = new Collation("en-US/None") }, mapper)
+                new ConnectionString { Filename = full, Connection = ConnectionType.Direct, Collation = Collation.Binary }, mapper)
             {
                 UtcDate = true,
             };
