@@ -11,6 +11,9 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
     /// <inheritdoc/>
     public override int? Job => Form.On.Number;
 
+    /// <inheritdoc/>
+    public override bool Slow => Form.Next is null;
+
     AnswerQuestion? Question => Form.Next;
 
     /// <summary>An empty answer.</summary>
@@ -23,10 +26,10 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
         var done = Form.Questions.Where(q => Form.Values.ContainsKey(q.Key)).ToList();
         return new Page(
             Words.Of("answer.title", ("job", Form.On.Number)),
-            Words.Of("job.bench-time", ("who", world.Who), ("minutes", Spoken.Minutes(Form.On.Minutes))),
+            Words.Of("job.right", ("who", world.Who), ("spent", Words.Of("job.bench-time", ("minutes", Spoken.Minutes(Form.On.Minutes))))).Trim(),
             Question is { } question ? [.. Done(done), .. Ask(question)] : Review(done),
             [
-                Question is null ? Words.Of("answer.key-hand-in") : Words.Of(Question.Scale ? "answer.key-sure" : "key.choose", ("n", Count(world))),
+                Question is null ? Words.Of("answer.key-hand-in") : Question.Scale ? Words.Of("answer.key-sure") : Digits(world),
                 .. Question is null ? Array.Empty<string>() : [Words.Of("key.enter-take")],
                 Words.Of("answer.key-bench"), Words.Of("key.pause"), Words.Of("key.help"),
             ]);

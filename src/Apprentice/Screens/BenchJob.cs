@@ -32,7 +32,15 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(l => Made.Look(l.Clue, l.Nth))];
 
     /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
-    public double Minutes => new Grader(Bench, Made).MinutesOf(Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal));
+    public double Minutes
+    {
+        get
+        {
+            var taken = Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal).Select(Clue).Where(c => !c.Safety).ToList();
+            var off = Offer == Channel.Bench ? taken.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal) : [];
+            return taken.Sum(c => c.Minutes) + off.Sum(a => Topic.Accesses.First(x => string.Equals(x.Id, a, StringComparison.Ordinal)).Minutes);
+        }
+    }
 
     /// <summary>Questions left, or null for no limit.</summary>
     public int? Left => Made.Job.Request.Questions - Looks.Count;

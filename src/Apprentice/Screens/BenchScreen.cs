@@ -7,13 +7,20 @@ namespace Apprentice.Screens;
 
 /// <summary>The job card and the bench: checks with tool and minutes, and what they showed. On the phone: questions.</summary>
 /// <param name="On">The job.</param>
+/// <param name="Help">Sentences of help in a guided job, worked out once for what was found.</param>
 /// <param name="Note">A sentence about the last key, or empty.</param>
-sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
+sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note = "") : ChoiceScreen
 {
+    /// <summary>The bench of a job.</summary>
+    public static BenchScreen Of(BenchJob on) => new(on, Guide.Of(on));
+
     bool Phone => On.Offer == Channel.Phone;
 
     /// <inheritdoc/>
     public override int? Job => On.Number;
+
+    /// <inheritdoc/>
+    public override bool Slow => On.Guided;
 
     /// <inheritdoc/>
     public override Page Show(World world)
@@ -21,11 +28,11 @@ sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
         var words = new TopicWords(On.Topic);
         return new Page(
             Words.Of("job.title", ("job", On.Number), ("topic", On.Topic.Title)),
-            On.Left is { } left
-                ? Words.Of("job.asked", ("who", world.Who), ("asked", On.Made.Job.Request.Questions - left ?? 0), ("of", On.Made.Job.Request.Questions ?? 0))
-                : Words.Of("job.bench-time", ("who", world.Who), ("minutes", Spoken.Minutes(On.Minutes))),
+            Words.Of("job.right", ("who", On.Guided ? Words.Of("job.guided") : world.Who), ("spent", On.Left is { } left
+                ? Words.Of("job.asked", ("asked", On.Made.Job.Request.Questions - left ?? 0), ("of", On.Made.Job.Request.Questions ?? 0))
+                : Words.Of("job.bench-time", ("minutes", Spoken.Minutes(On.Minutes))))).Trim(),
             [.. JobCardBlocks.Of(On), new Block.Rule(), Table(words)],
-            Keys())
+            Keys(world))
         {
             Foot = Foot(words),
         };
@@ -79,7 +86,7 @@ sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
         var after = On.Looking(clue.Id);
-        return Turn.To(here with { On = after }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+        return Turn.To(here with { On = after, Help = Guide.Of(after) }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
     }
 
     Block.Table Table(TopicWords words) => new(
@@ -106,7 +113,7 @@ sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
     List<Block> Foot(TopicWords words)
     {
         List<Block> foot = [];
-        if (On.Guided) foot.AddRange(Guide.Of(On, words).Select(s => new Block.Text(s)));
+        foot.AddRange(Help.Select(s => new Block.Text(s)));
         if (Note.Length > 0) foot.Add(new Block.Text(Note));
         foot.AddRange(Stops(words));
         if (Cursor.Marked < On.OnOffer.Count) foot.AddRange(Detail(On.OnOffer[Cursor.Marked]));
@@ -129,9 +136,9 @@ sealed record BenchScreen(BenchJob On, string Note = "") : ChoiceScreen
         if (On.Times(clue.Id) > 0) yield return new Block.Text(Words.Of(On.Left is null ? "bench.again" : "bench.again-ask"));
     }
 
-    IReadOnlyList<string> Keys() =>
+    IReadOnlyList<string> Keys(World world) =>
     [
-        Words.Of(Phone ? "bench.keys-ask" : "bench.keys", ("n", On.OnOffer.Count)),
+        Digits(world, Phone ? "bench.keys-ask" : "bench.keys"),
         .. On.OnOffer.Any(c => c.Safety) ? [Words.Of("bench.key-safety")] : Array.Empty<string>(),
         Words.Of("bench.key-again"), Words.Of("bench.key-answer"), Words.Of("bench.key-card"),
         Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),

@@ -18,7 +18,7 @@ sealed record CardsScreen(GradeScreen Below) : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new("")], Rows(Below.On.Topic.Clues.Select(c => (string[])[c.Name]))),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Below.On.Topic.Clues.Count;

@@ -1,3 +1,5 @@
+using Apprentice.Content;
+
 namespace Apprentice.Screens;
 
 /// <summary>A screen with lines to choose from: digits take, arrows mark, Enter takes the marked line, 0 and Esc go back.</summary>
@@ -27,6 +29,13 @@ abstract record ChoiceScreen : Screen
 
     /// <summary>What other keys do, or null.</summary>
     protected virtual Turn? Other(World world, Input key) => null;
+
+    /// <summary>What the digits do, in the bottom line: a digit that may still become two says so.</summary>
+    /// <param name="world">What is known.</param>
+    /// <param name="key">Key of the words; they name the number of lines.</param>
+    protected string Digits(World world, string key = "key.choose") => Cursor.Pending > 0
+        ? Words.Of("key.pending", ("n", Cursor.Pending))
+        : Words.Of(key, ("n", Count(world)));
 
     /// <summary>Rows with their digits, the marked one marked.</summary>
     protected IReadOnlyList<Row> Rows(IEnumerable<IReadOnlyList<string>> cells) =>

@@ -7,6 +7,9 @@ namespace Apprentice.Screens;
 sealed record ConfirmScreen(AnswerScreen Answer) : FieldScreen
 {
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override int? Job => Answer.Job;
 
     /// <inheritdoc/>

@@ -8,6 +8,9 @@ sealed record FirstStartScreen : ChoiceScreen
     static readonly string[] Choices = ["try", "own", "workshop", "example"];
 
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override bool Pauses => false;
 
     /// <inheritdoc/>
@@ -27,7 +30,7 @@ sealed record FirstStartScreen : ChoiceScreen
                 new Block.Gap(),
                 new Block.Text(Words.Of("first.local")),
             ],
-        [Words.Of("key.choose", ("n", Choices.Length)), Words.Of("key.enter-go"), Words.Of("key.help"), Words.Of("key.quit")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.help"), Words.Of("key.quit")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => world.Benches.Count == 0 ? 0 : Choices.Length;

@@ -13,6 +13,9 @@ namespace Apprentice.Screens;
 sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = false, string Note = "") : Screen
 {
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override int? Job => On.Number;
 
     /// <summary>Hands an answer in: the grade, and its entry for the log.</summary>

@@ -6,15 +6,15 @@ namespace Apprentice.Screens;
 /// <summary>The help of a guided job: what the engine would do next, in a sentence or two.</summary>
 static class Guide
 {
-    /// <summary>The sentences.</summary>
-    public static IEnumerable<string> Of(BenchJob on, TopicWords words)
+    /// <summary>The sentences; none for a job without help.</summary>
+    public static IReadOnlyList<string> Of(BenchJob on)
     {
-        var reasoning = on.Reasoning;
-        if (on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety))
-        {
-            yield return Words.Of("guide.start");
-            yield break;
-        }
+        if (!on.Guided) return [];
+        return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety) ? [Words.Of("guide.start")] : [.. Of(on, on.Reasoning, new TopicWords(on.Topic))];
+    }
+
+    static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
+    {
         if (reasoning.Conflict.Shown) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));

@@ -21,6 +21,9 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     }
 
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override Page Show(World world)
     {
         var done = world.History.JobsOf(world.Person).Where(j => j.Given is not null).ToList();
@@ -37,7 +40,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
                 new Block.Text(Words.Of("home.mix")),
                 .. world.History.Workshop is { } workshop ? [new Block.Text(Words.Of("home.lead-sees", ("lead", workshop.Lead)))] : Array.Empty<Block>(),
             ],
-            [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")]);
+            [Digits(world), Words.Of("key.enter-go"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")]);
     }
 
     /// <inheritdoc/>
@@ -107,7 +110,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     {
         if (world.History.Unfinished(world.Person) is not { } past) return Turn.To(this);
         return BenchJob.Again(world, past) is { } job
-            ? Turn.To(new BenchScreen(job))
+            ? Turn.To(BenchScreen.Of(job))
             : Turn.To(this with { Note = Words.Of("home.left-changed", ("job", past.Started.Job)) });
     }
 }

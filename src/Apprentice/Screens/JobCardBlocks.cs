@@ -12,7 +12,6 @@ static class JobCardBlocks
         var request = on.Made.Job.Request;
         var provenance = on.Topic.Provenances.First(p => string.Equals(p.Id, request.Provenance, StringComparison.Ordinal));
         var says = on.Want.Says.Count == 0 ? on.Want.Name : on.Want.Says[(int)(on.Made.Job.Seed % (ulong)on.Want.Says.Count)];
-        if (on.Guided) yield return new Block.Text(Words.Of("job.guided"));
         yield return new Block.Text(Words.Of(
             on.Offer switch { Channel.Phone => "job.caller", Channel.Photo => "job.photo", _ => "job.customer" }, ("says", says.Trim('"'))));
         yield return new Block.Text(Words.Of(

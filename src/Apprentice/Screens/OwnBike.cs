@@ -39,11 +39,13 @@ sealed record OwnBike(
         c.Channels.Any(k => k.Channel == Channel.Bench) && Level(c.Tool) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
 
     /// <summary>The next question: stop signs first, then what tells most for its minutes; null when nothing helps any more.</summary>
-    public Clue? Next(Reasoning reasoning)
+    /// <param name="reasoning">What the findings amount to.</param>
+    /// <param name="further">True to go on though no check is worth its minutes any more.</param>
+    public Clue? Next(Reasoning reasoning, bool further)
     {
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
-        if (reasoning.Ripe) return null;
+        if (reasoning.Ripe && !further) return null;
         return reasoning.Next.FirstOrDefault(n => Times(n.Clue) < Readings) is { } next ? Clue(next.Clue) : null;
     }
 
@@ -61,14 +63,15 @@ sealed record OwnBike(
 
     /// <summary>The screen that follows.</summary>
     /// <param name="below">The screen from which the walk started.</param>
-    public Screen Screen(Screen below)
+    /// <param name="further">True to go on though no check is worth its minutes any more.</param>
+    public Screen Screen(Screen below, bool further = false)
     {
         var reasoning = Reasoning;
-        return Next(reasoning) switch
+        return Next(reasoning, further) switch
         {
-            null => new OwnEndScreen(this, below),
-            { Shows: Shows.Measured } clue => new OwnReadScreen(this, clue.Id, below),
-            { } clue => new OwnPickScreen(this, clue.Id, below),
+            null => new OwnEndScreen(this, OwnSheet.Of(this, reasoning), Next(reasoning, further: true) is not null, below),
+            { Shows: Shows.Measured } clue => new OwnReadScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
+            { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
         };
     }
 

@@ -16,7 +16,7 @@ sealed record OwnFromScreen(OwnBike Bike, Screen Below) : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new(""), new("")], Rows(Bike.Topic.Provenances.Select(p => (string[])[p.Name, p.Card]))),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Bike.Topic.Provenances.Count;

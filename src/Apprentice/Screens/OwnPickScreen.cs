@@ -7,18 +7,22 @@ namespace Apprentice.Screens;
 /// <summary>Own bike: a question with a list of answers; 0 when it cannot be seen.</summary>
 /// <param name="Bike">The bike.</param>
 /// <param name="ClueId">The clue asked about.</param>
+/// <param name="SoFar">How far it is, or empty.</param>
 /// <param name="Below">The screen from which the walk started.</param>
-sealed record OwnPickScreen(OwnBike Bike, string ClueId, Screen Below) : ChoiceScreen
+sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Below) : ChoiceScreen
 {
+    /// <inheritdoc/>
+    public override bool Slow => true;
+
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,
         [
-            .. OwnQuestion.Of(Bike, Bike.Clue(ClueId)),
+            .. OwnQuestion.Of(Bike, Bike.Clue(ClueId), SoFar),
             new Block.Table([new("")], [.. Rows(Answers().Select(a => (string[])[a.Text])), new Row("0", Marked: false, [Words.Of("own.cannot")])]),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("own.keys-cannot"), Words.Of("key.enter-take"), Words.Of("key.esc-back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("own.keys-cannot"), Words.Of("key.enter-take"), Words.Of("key.esc-back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Answers().Count;

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
@@ -7,11 +8,11 @@ namespace Apprentice.Screens;
 static class OwnQuestion
 {
     /// <summary>The blocks: how far it is, the question, from where to where, caution.</summary>
-    public static IEnumerable<Block> Of(OwnBike bike, Clue clue)
+    public static IEnumerable<Block> Of(OwnBike bike, Clue clue, string soFar)
     {
-        if (SoFar(bike) is { } sofar)
+        if (soFar.Length > 0)
         {
-            yield return new Block.Text(sofar);
+            yield return new Block.Text(soFar);
             yield return new Block.Rule();
         }
         var again = bike.Times(clue.Id) > 0;
@@ -27,10 +28,11 @@ static class OwnQuestion
     /// <summary>Back from a question: to the question before, or to where the walk started.</summary>
     public static Turn Back(OwnBike bike, Screen below) => Turn.To(bike.Before is { } before ? before.Screen(below) : below);
 
-    static string? SoFar(OwnBike bike)
+    /// <summary>How far it is, or empty before the first check.</summary>
+    public static string SoFar(OwnBike bike, Reasoning reasoning)
     {
-        if (!bike.Findings.Any(f => !bike.Clue(f.Clue).Safety)) return null;
-        var part = bike.Reasoning.Parts[0];
+        if (!bike.Findings.Any(f => !bike.Clue(f.Clue).Safety)) return "";
+        var part = reasoning.Parts[0];
         var leading = part.Classes[part.Leading];
         return Words.Of(
             "own.so-far", ("kind", new TopicWords(bike.Topic).Class(part.Part, leading.Kinds)), ("tenths", Spoken.Twentieths(leading.Belief)));

@@ -7,14 +7,18 @@ namespace Apprentice.Screens;
 /// <summary>Own bike: a reading typed in mm or inches; 0 when it cannot be taken.</summary>
 /// <param name="Bike">The bike.</param>
 /// <param name="ClueId">The clue asked about.</param>
+/// <param name="SoFar">How far it is, or empty.</param>
 /// <param name="Below">The screen from which the walk started.</param>
-sealed record OwnReadScreen(OwnBike Bike, string ClueId, Screen Below) : FieldScreen
+sealed record OwnReadScreen(OwnBike Bike, string ClueId, string SoFar, Screen Below) : FieldScreen
 {
+    /// <inheritdoc/>
+    public override bool Slow => true;
+
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,
-        [.. OwnQuestion.Of(Bike, Bike.Clue(ClueId)), new Block.Text(Words.Of("own.type")), new Block.Gap(), .. Field(Words.Of("own.field"))],
+        [.. OwnQuestion.Of(Bike, Bike.Clue(ClueId), SoFar), new Block.Text(Words.Of("own.type")), new Block.Gap(), .. Field(Words.Of("own.field"))],
         [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("own.keys-cannot"), Words.Of("key.esc-back")]);
 
     /// <inheritdoc/>

@@ -7,10 +7,9 @@ namespace Apprentice.Screens;
 static class OwnSheet
 {
     /// <summary>The paragraphs; an empty one stands for an empty line.</summary>
-    public static IReadOnlyList<string> Of(OwnBike bike)
+    public static IReadOnlyList<string> Of(OwnBike bike, Reasoning reasoning)
     {
         var words = new TopicWords(bike.Topic);
-        var reasoning = bike.Reasoning;
         List<string> text = [];
         if (bike.Stops.Count > 0) text.AddRange(bike.Stops.Select(s => Words.Of("own.stop", ("text", Spoken.Capital(s.TrimEnd('.')) + "."))));
         text.AddRange(reasoning.Parts.Select(p => Part(p, words)));

@@ -10,6 +10,9 @@ sealed record OwnToolsScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     static readonly string[] Choices = ["eyes", "rule", "caliper"];
 
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,
@@ -18,7 +21,7 @@ sealed record OwnToolsScreen(OwnBike Bike, Screen Below) : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new("")], Rows(Choices.Select(c => (string[])[Words.Of($"own.{c}")]))),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Choices.Length;

@@ -17,7 +17,7 @@ sealed record OwnWantScreen(Screen Below) : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new(""), new("")], Rows(Wants(world).Select(w => (string[])[w.Want.Name, w.Bench.Topic.Title]))),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Wants(world).Count;

@@ -7,6 +7,9 @@ namespace Apprentice.Screens;
 sealed record PastScreen : ChoiceScreen
 {
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("past.title"),
         world.Who,
@@ -20,7 +23,7 @@ sealed record PastScreen : ChoiceScreen
                     [new(Words.Of("past.job"), Right: true), new(Words.Of("past.topic")), new(Words.Of("past.short")), new(Words.Of("past.when"), Drop: true), new("")],
                     Rows(Jobs(world).Select(j => Cells(world, j)))),
             ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Jobs(world).Count;

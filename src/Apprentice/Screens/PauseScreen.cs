@@ -22,7 +22,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new("")], Rows(Choices.Select(c => (string[])[Words.Of($"pause.{c}")]))),
         ],
-        [Words.Of("key.choose", ("n", Choices.Length)), Words.Of("key.enter-go")]);
+        [Digits(world), Words.Of("key.enter-go")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Choices.Length;

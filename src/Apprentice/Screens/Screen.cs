@@ -11,6 +11,9 @@ abstract record Screen
     /// <summary>True when three minutes without a key put it aside.</summary>
     public virtual bool Pauses => true;
 
+    /// <summary>True when a key may need a moment of work: the window says so meanwhile.</summary>
+    public virtual bool Slow => false;
+
     /// <summary>The number of the job on this screen, or null.</summary>
     public virtual int? Job => null;
 

@@ -24,7 +24,7 @@ static class Start
         var bench = topic is not null ? world.Bench(topic) : guided ? Easiest(world) : Drawn(world);
         if (bench is null) return Turn.To(new FirstStartScreen());
         var (job, entry) = BenchJob.New(world, bench, guided);
-        return Turn.To(new BenchScreen(job), entry);
+        return Turn.To(BenchScreen.Of(job), entry);
     }
 
     static Engine.Workbench? Easiest(World world) => world.Practised

@@ -10,6 +10,9 @@ sealed record TopicsScreen : ChoiceScreen
     public static string Title(World world, string topic) => world.Bench(topic)?.Topic.Title ?? topic;
 
     /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("topics.title"),
         world.Who,
@@ -25,7 +28,7 @@ sealed record TopicsScreen : ChoiceScreen
                     b.Topic.State == TopicState.Draft ? Words.Of("topics.draft") : "",
                 ]))),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => world.Practised.Count;

@@ -22,7 +22,7 @@ sealed record UnusedScreen(GradeScreen Below, IReadOnlyList<string> Opened) : Ch
             new Block.Gap(),
             new Block.Table([new(""), new("")], Rows(Unused.Select(c => (string[])[c.Name, Seen(c)]))),
         ],
-        [Words.Of("unused.key", ("n", Unused.Count)), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Digits(world, "unused.key"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Unused.Count;

@@ -18,7 +18,7 @@ sealed record WhoScreen : ChoiceScreen
             new Block.Gap(),
             new Block.Table([new("")], Rows([.. world.History.People.Select(p => (string[])[p]), [Words.Of("who.new")], [Words.Of("who.nobody")]])),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => world.History.People.Count + 2;

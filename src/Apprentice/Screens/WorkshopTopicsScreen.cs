@@ -26,7 +26,7 @@ sealed record WorkshopTopicsScreen(string Name, string Lead, IReadOnlyList<strin
             new Block.Gap(),
             .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>(),
         ],
-        [Words.Of("key.choose", ("n", Count(world))), Words.Of("key.enter-take"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("key.enter-take"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => world.Benches.Count + 1;

@@ -1,3 +1,4 @@
+using Apprentice.Content;
 using Apprentice.Screens;
 using Terminal.Gui.Drawing;
 using Terminal.Gui.Input;
@@ -19,6 +20,7 @@ sealed class PageView : Runnable
 
     readonly Conversation _conversation;
     object? _timer;
+    bool _busy;
 
     /// <summary>A view of a conversation.</summary>
     public PageView(Conversation conversation)
@@ -51,7 +53,7 @@ sealed class PageView : Runnable
     /// <inheritdoc/>
     protected override bool OnDrawingContent(DrawContext? context)
     {
-        var lines = Screens.Layout.Of(_conversation.Page, Size, _conversation.Scroll);
+        var lines = Screens.Layout.Of(_busy ? _conversation.Page with { Keys = [Words.Of("key.busy")] } : _conversation.Page, Size, _conversation.Scroll);
         for (var row = 0; row < lines.Count; row++)
         {
             SetAttribute(lines[row].Marked ? Reverse : row == 0 ? Bold : Plain);
@@ -63,8 +65,17 @@ sealed class PageView : Runnable
     void Take(Input input)
     {
         Rewind();
+        if (_conversation.Screen.Slow && (!_conversation.Screen.Typing || input.Press == Press.Enter)) SayBusy();
         if (!_conversation.Press(input, Size)) App?.RequestStop();
+        _busy = false;
         SetNeedsDraw();
+    }
+
+    void SayBusy()
+    {
+        _busy = true;
+        SetNeedsDraw();
+        App?.LayoutAndDraw();
     }
 
     void Rewind()

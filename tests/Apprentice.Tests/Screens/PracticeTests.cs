@@ -2,14 +2,13 @@ namespace Apprentice.Tests.Screens;
 
 public sealed class PracticeTests(ITestOutputHelper output)
 {
-    [Fact]
-    public void Probe()
+    [Theory]
+    [InlineData("2|1|2|2|1|3|1953{Enter}|1953{Enter}|1|1|1|1|1|1|1|1|1")]
+    public void Probe(string keys)
     {
         var clock = System.Diagnostics.Stopwatch.StartNew();
         var talk = new Talk(Topics.Shipped);
-        output.WriteLine($"read {clock.ElapsedMilliseconds}");
-        output.WriteLine(talk.Text);
-        foreach (var k in (string[])["1", "S", "1", "2", "A"])
+        foreach (var k in keys.Split('|'))
         {
             clock.Restart();
             talk.Keys(k);
