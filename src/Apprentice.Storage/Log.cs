@@ -10,9 +10,13 @@ public sealed class Log : IDisposable
     /// <summary>The shape of the documents. A file with a higher number was written by a newer program.</summary>
     public const int Schema = 1;
 
+    const int HeadAt = 32;
+
     readonly FileStream _lock;
     readonly LiteDatabase _file;
     readonly ILiteCollection<BsonDocument> _entries;
+
+    static ReadOnlySpan<byte> Head => "** This is a LiteDB file **"u8;
 
     Log(FileStream held, LiteDatabase file)
     {
@@ -41,6 +45,7 @@ public sealed class Log : IDisposable
         LiteDatabase? file = null;
         try
         {
+            if (!IsOurs(full)) throw Foreign(full, null);
             var mapper = new BsonMapper { TrimWhitespace = false, EmptyStringToNull = false };
             file = new LiteDatabase(
                 new ConnectionString { Filename = full, Connection = ConnectionType.Direct, Collation = Collation.Binary }, mapper)
@@ -53,7 +58,10 @@ public sealed class Log : IDisposable
         {
             file?.Dispose();
             held.Dispose();
-            if (e is LiteException or InvalidCastException) throw new LogException($"{full} is not a log of this program, or it is damaged. Choose another file.", e);
+            if (e is not (IOException or UnauthorizedAccessException or LogException))
+            {
+                throw Foreign(full, e);
+            }
             throw;
         }
     }
@@ -81,6 +89,20 @@ public sealed class Log : IDisposable
             _lock.Dispose();
         }
     }
+
+    /// <summary>False for a file of somebody else: the database would cut it to whole pages before it finds that out.</summary>
+    static bool IsOurs(string full)
+    {
+        if (!File.Exists(full)) return true;
+        using var file = new FileStream(full, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+        var head = new byte[HeadAt + Head.Length];
+        var read = file.ReadAtLeast(head, head.Length, throwOnEndOfStream: false);
+        return read == 0 || head.AsSpan(HeadAt).SequenceEqual(Head);
+    }
+
+    static LogException Foreign(string full, Exception? cause) => cause is null
+        ? new LogException($"{full} is not a log of this program, or it is damaged. Choose another file.")
+        : new LogException($"{full} is not a log of this program, or it is damaged. Choose another file.", cause);
 
     static FileStream Hold(string full)
     {

@@ -10,7 +10,10 @@ static class Guide
     public static IReadOnlyList<string> Of(BenchJob on)
     {
         if (!on.Guided) return [];
-        return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety) ? [Words.Of("guide.start")] : [.. Of(on, on.Reasoning, new TopicWords(on.Topic))];
+        var words = new TopicWords(on.Topic);
+        return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety)
+            ? [Words.Of("guide.start"), Before(on.Reasoning.Parts[0], words)]
+            : [.. Of(on, on.Reasoning, words)];
     }
 
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
@@ -19,6 +22,12 @@ static class Guide
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
         else yield return Next(on, reasoning, words);
+    }
+
+    static string Before(PartBelief part, TopicWords words)
+    {
+        var leading = part.Classes[part.Leading];
+        return Words.Of("guide.before", ("tenths", Spoken.Tenths(leading.Belief)), ("kind", words.Class(part.Part, leading.Kinds)));
     }
 
     static string Next(BenchJob on, Reasoning reasoning, TopicWords words)
