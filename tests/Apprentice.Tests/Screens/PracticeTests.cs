@@ -3,11 +3,11 @@ namespace Apprentice.Tests.Screens;
 public sealed class PracticeTests(ITestOutputHelper output)
 {
     [Theory]
-    [InlineData("2|1|2|2|1|3|1953{Enter}|1953{Enter}|1|1|1|1|1|1|1|1|1")]
+    [InlineData("1|1|2|3|4|A|1|5|1|{Enter}")]
     public void Probe(string keys)
     {
         var clock = System.Diagnostics.Stopwatch.StartNew();
-        var talk = new Talk(Topics.Shipped);
+        var talk = new Talk([Corpus.Sample]);
         foreach (var k in keys.Split('|'))
         {
             clock.Restart();
