@@ -33,9 +33,13 @@ abstract record ChoiceScreen : Screen
     /// <summary>What the digits do, in the bottom line: a digit that may still become two says so.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="key">Key of the words; they name the number of lines.</param>
-    protected string Digits(World world, string key = "key.choose") => Cursor.Pending > 0
-        ? Words.Of("key.pending", ("n", Cursor.Pending))
-        : Words.Of(key, ("n", Count(world)));
+    protected string Digits(World world, string key = "key.choose") => (Cursor.Pending, Count(world)) switch
+    {
+        ( > 0, _) => Words.Of("key.pending", ("n", Cursor.Pending)),
+        (_, 0) => "",
+        (_, 1) => Words.Of("key.choose-one"),
+        var (_, count) => Words.Of(key, ("n", count)),
+    };
 
     /// <summary>Rows with their digits, the marked one marked.</summary>
     protected IReadOnlyList<Row> Rows(IEnumerable<IReadOnlyList<string>> cells) =>

@@ -41,8 +41,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
                 new Block.Table([new(""), new(""), new("")], [.. Grade.Parts.Select(p => new Row("", Marked: false, Marks(p, telling)))]),
                 new Block.Rule(),
                 GradeChart.Of(On, Grade, words),
-                .. Grade.Remarks.Count == 0 ? Array.Empty<Block>() : [new Block.Gap()],
-                .. Grade.Remarks.Select(r => new Block.Text(telling.Of(r))),
+                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(), new Block.Text(r) }),
             ],
             [
                 Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
@@ -71,6 +70,9 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
     Screen Leave(World world, Screen otherwise) => !Past && IsNameless(world) ? new NameScreen(On.Number) : otherwise;
 
     bool IsNameless(World world) => world.Person is null && On.Guided && world.History.People.Count == 0;
+
+    /// <summary>What is not already said beside a mark.</summary>
+    IEnumerable<string> Remarks(Telling telling) => Grade.Remarks.Select(telling.Of).Except(Grade.Parts.Select(p => telling.Of(p.Remark)), StringComparer.Ordinal);
 
     IEnumerable<string[]> Head(TopicWords words, Telling telling)
     {

@@ -82,7 +82,8 @@ static class Layout
 
     static string TopLine(Page page, int width)
     {
-        var right = page.Right.Length + page.Title.Length + 2 > width ? "" : page.Right;
+        string[] rights = [page.Right, page.Right[(page.Right.LastIndexOf("   ", StringComparison.Ordinal) + 1)..].Trim()];
+        var right = rights.FirstOrDefault(r => r.Length + page.Title.Length + 2 <= width) ?? "";
         var title = page.Title.Length > width ? page.Title[..width] : page.Title;
         return title + new string(' ', width - title.Length - right.Length) + right;
     }
@@ -105,8 +106,9 @@ static class Layout
         return new string('-', width - word.Length - 2) + word + "--";
     }
 
-    static List<string> KeyLines(IReadOnlyList<string> keys, int width)
+    static List<string> KeyLines(IReadOnlyList<string> all, int width)
     {
+        var keys = all.Where(k => k.Length > 0).ToList();
         foreach (var gap in (string[])["   ", "  "])
         {
             var line = string.Join(gap, keys);
