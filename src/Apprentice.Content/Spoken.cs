@@ -1,0 +1,61 @@
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Content;
+
+/// <summary>Figures as they are spoken: of 10, of 20, of 100 bikes, and never above 99 of 100.</summary>
+public static class Spoken
+{
+    /// <summary>"about 17 of 20", "about 98 of 100", "fewer than 1 of 20".</summary>
+    /// <param name="share">0 to 1.</param>
+    public static string Twentieths(double share) => share switch
+    {
+        >= 0.975 => Words.Of("spoken.of-hundred", ("n", Math.Min(99, Whole(100 * share)))),
+        < 0.025 => Words.Of("spoken.fewer"),
+        _ => Words.Of("spoken.of-twenty", ("n", Whole(20 * share))),
+    };
+
+    /// <summary>"6 of 10", at least 1 and at most 9.</summary>
+    /// <param name="share">0 to 1.</param>
+    public static string Tenths(double share) => Words.Of("spoken.of-ten", ("n", Math.Clamp(Whole(10 * share), 1, 9)));
+
+    /// <summary>"1 of 12", from a share above 0.</summary>
+    /// <param name="share">0 to 1.</param>
+    public static string OneOf(double share) => Words.Of("spoken.one-of", ("n", Math.Clamp(Whole(1 / Math.Max(share, 0.01)), 2, 99)));
+
+    /// <summary>How much a finding says: little, some, strong, very strong.</summary>
+    /// <param name="decibans">Weight of evidence, either sign.</param>
+    public static string Strength(double decibans) => Words.Of(Math.Abs(decibans) switch
+    {
+        < 3 => "strength.little",
+        < 7 => "strength.some",
+        < 13 => "strength.strong",
+        <= 60 => "strength.very-strong",
+        _ => "strength.rules-out",
+    });
+
+    /// <summary>A bar for a weight: one sign for two decibans, at most 9.</summary>
+    public static string Bar(double decibans) => new('#', Math.Clamp(Whole(Math.Abs(decibans) / 2), 0, 9));
+
+    /// <summary>Minutes without needless decimals.</summary>
+    public static string Minutes(double minutes) => minutes.ToString("0.#");
+
+    /// <summary>Money with two decimals.</summary>
+    public static string Money(double money) => money.ToString("0.00");
+
+    /// <summary>A reading in mm, with the decimals of the tool's step.</summary>
+    public static string Millimetres(double millimetres, Shows.Measured measured) =>
+        Words.Of("spoken.mm", ("n", millimetres.ToString(measured.Step >= 1 && measured.Step % 1 == 0 ? "0" : "0.0##")));
+
+    /// <summary>A list in a sentence: "a", "a and b", "a, b and c".</summary>
+    public static string List(IReadOnlyList<string> items) => items.Count switch
+    {
+        0 => Words.Of("spoken.none"),
+        1 => items[0],
+        _ => $"{string.Join(", ", items.Take(items.Count - 1))} {Words.Of("spoken.and")} {items[^1]}",
+    };
+
+    /// <summary>A text that begins with a capital letter.</summary>
+    public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
+
+    static int Whole(double value) => (int)Math.Round(value, MidpointRounding.AwayFromZero);
+}

@@ -1,0 +1,45 @@
+using System.Diagnostics;
+using Apprentice.Engine.Grading;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Content;
+
+/// <summary>Remarks that the engine has chosen, in words.</summary>
+/// <param name="topic">The topic.</param>
+/// <param name="bench">Short names of the checks on the bench, in order: they are called by their number.</param>
+public sealed class Telling(Topic topic, IReadOnlyList<string> bench)
+{
+    readonly TopicWords _words = new(topic);
+
+    /// <summary>The sentence of a remark.</summary>
+    /// <exception cref="ArgumentException">The words file has no such sentence, or the remark lacks a value.</exception>
+    public string Of(Remark remark) => Spoken.Capital(Words.Of(
+        remark.Key, remark.Values.ToDictionary(v => v.Key, v => (object)Said(v.Value), StringComparer.Ordinal)));
+
+    /// <summary>A clue as it is called on the bench: number and name.</summary>
+    public string Check(string clue)
+    {
+        var number = bench.ToList().IndexOf(clue) + 1;
+        return number == 0 ? _words.Clue(clue) : Words.Of("spoken.check", ("n", number), ("name", _words.Clue(clue)));
+    }
+
+    string Said(Value value) => value switch
+    {
+        Value.OfClue clue => Check(clue.Id),
+        Value.OfPart part => _words.Part(part.Id),
+        Value.OfKind kind => _words.Kind(kind.Part, kind.Id),
+        Value.OfClass kinds => _words.Class(kinds.Part, kinds.Kinds),
+        Value.OfChoice choice => _words.Choice(choice.Choice),
+        Value.OfTag tag => _words.Tag(tag.Id),
+        Value.Chance chance => Spoken.Twentieths(chance.Probability),
+        Value.OneOf rare => Spoken.OneOf(rare.Probability),
+        Value.Tenths tenths => tenths.Count >= 10 ? Words.Of("grade.certain") : Words.Of("spoken.of-ten", ("n", tenths.Count)),
+        Value.Minutes minutes => Words.Of("spoken.minutes", ("n", Spoken.Minutes(minutes.Count))),
+        Value.Money money => Spoken.Money(money.Amount),
+        Value.Days days => Math.Round(days.Count) is 1 ? Words.Of("spoken.day") : Words.Of("spoken.days", ("n", Spoken.Minutes(days.Count))),
+        Value.Length length => Words.Of("spoken.mm", ("n", length.Millimetres.ToString("0.#"))),
+        Value.Mark mark => Words.Of("spoken.mark", ("n", (int)Math.Round(100 * Math.Clamp(mark.Amount, 0, 1)))),
+        Value.Text text => text.Words.TrimEnd('.'),
+        _ => throw new UnreachableException(),
+    };
+}

@@ -1,0 +1,95 @@
+using Apprentice.Engine.Grading;
+
+namespace Apprentice.Engine.Learning;
+
+/// <summary>What the log amounts to. Always derived, never stored.</summary>
+public sealed record History
+{
+    /// <summary>The history of an empty log.</summary>
+    public static History Empty { get; } = new();
+
+    /// <summary>The number drawn at the first start, or null before it.</summary>
+    public long? Luck { get; private init; }
+
+    /// <summary>People, in the order in which they came.</summary>
+    public IReadOnlyList<string> People { get; private init; } = [];
+
+    /// <summary>Who sits at the machine, or null for nobody.</summary>
+    public string? Current { get; private init; }
+
+    /// <summary>Jobs, oldest first; job n is at index n − 1.</summary>
+    public IReadOnlyList<PastJob> Jobs { get; private init; } = [];
+
+    /// <summary>The workshop, or null when none was set up.</summary>
+    public LogEntry.WorkshopSet? Workshop { get; private init; }
+
+    /// <summary>The number of the next job.</summary>
+    public int NextJob => Jobs.Count + 1;
+
+    /// <summary>The history of a log.</summary>
+    /// <param name="log">Entries, oldest first.</param>
+    public static History Of(IEnumerable<Logged> log) => log.Aggregate(Empty, (history, entry) => history.With(entry));
+
+    /// <summary>This history with one more entry.</summary>
+    /// <exception cref="ArgumentException">The entry speaks of a job that was never started.</exception>
+    public History With(Logged entry) => entry.What switch
+    {
+        LogEntry.Began began => this with { Luck = Luck ?? began.Luck },
+        LogEntry.PersonAdded added => (added.Job is { } job ? Changed(job, j => j with { Person = added.Name }) : this) with
+        {
+            People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
+        },
+        LogEntry.SatDown sat => this with { Current = sat.Name },
+        LogEntry.JobStarted started => this with { Jobs = [.. Jobs, new PastJob(started, entry.At)] },
+        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
+        LogEntry.Answered answered => Changed(answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Ended = entry.At }),
+        LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
+        LogEntry.WorkshopSet workshop => this with { Workshop = workshop },
+        _ => this,
+    };
+
+    /// <summary>The person's jobs, oldest first.</summary>
+    /// <param name="person">A name, or null for jobs of nobody known.</param>
+    public IEnumerable<PastJob> JobsOf(string? person) => Jobs.Where(j => string.Equals(j.Person, person, StringComparison.Ordinal));
+
+    /// <summary>The person's last job if it has no answer yet, or null.</summary>
+    public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
+
+    /// <summary>How many jobs of a topic the person has answered, guided ones left out.</summary>
+    public int Done(string? person, string topic) => JobsOf(person).Count(j => j.Counts && string.Equals(j.Started.Topic, topic, StringComparison.Ordinal));
+
+    History Changed(int job, Func<PastJob, PastJob> change)
+    {
+        if (job < 1 || job > Jobs.Count) throw new ArgumentException($"Job {job} was never started.", nameof(job));
+        var jobs = Jobs.ToArray();
+        jobs[job - 1] = change(jobs[job - 1]);
+        return this with { Jobs = jobs };
+    }
+}
+
+/// <summary>A job of the log.</summary>
+/// <param name="Started">How it began.</param>
+/// <param name="At">When.</param>
+public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
+{
+    /// <summary>Whose it is, or null for nobody known.</summary>
+    public string? Person { get; init; } = Started.Person;
+
+    /// <summary>Looks in the order taken.</summary>
+    public IReadOnlyList<Look> Looks { get; init; } = [];
+
+    /// <summary>The answer, or null while it is unfinished.</summary>
+    public Given? Given { get; init; }
+
+    /// <summary>The grade in short, or null while it is unfinished.</summary>
+    public Verdict? Verdict { get; init; }
+
+    /// <summary>When it was answered, or null.</summary>
+    public DateTimeOffset? Ended { get; init; }
+
+    /// <summary>Lines for the lead.</summary>
+    public IReadOnlyList<string> Questions { get; init; } = [];
+
+    /// <summary>True when it was answered and was not guided.</summary>
+    public bool Counts => Given is not null && !Started.Guided;
+}

@@ -1,0 +1,112 @@
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Grading;
+
+namespace Apprentice.Engine.Learning;
+
+/// <summary>Something that happened, as the append-only log keeps it: the only stored truth.</summary>
+public abstract record LogEntry
+{
+    LogEntry()
+    {
+    }
+
+    /// <summary>First start on this file.</summary>
+    /// <param name="Luck">A number drawn once; with the number of a job it decides which bike comes next.</param>
+    public sealed record Began(long Luck) : LogEntry;
+
+    /// <summary>A person gave a name.</summary>
+    /// <param name="Name">The name; names are unique on one file.</param>
+    /// <param name="Job">Number of the job that the person did before giving it, or null.</param>
+    public sealed record PersonAdded(string Name, int? Job = null) : LogEntry;
+
+    /// <summary>A person sat down at this machine.</summary>
+    /// <param name="Name">The name, or null for nobody.</param>
+    public sealed record SatDown(string? Name) : LogEntry;
+
+    /// <summary>A job was put on the bench.</summary>
+    /// <param name="Job">Number of the job on this file, from 1.</param>
+    /// <param name="Person">Who does it, or null for nobody known.</param>
+    /// <param name="Topic">Topic.</param>
+    /// <param name="Version">Version of the topic.</param>
+    /// <param name="Seed">Seed of the case.</param>
+    /// <param name="Request">Request of the case.</param>
+    /// <param name="Guided">True when the program helped; such a job counts for nothing.</param>
+    /// <param name="Step">How much the answer asks: 1, 2 or 3.</param>
+    public sealed record JobStarted(
+        int Job, string? Person, string Topic, string Version, ulong Seed, CaseRequest Request, bool Guided, int Step) : LogEntry;
+
+    /// <summary>A check was taken.</summary>
+    /// <param name="Job">Number of the job.</param>
+    /// <param name="Look">The look.</param>
+    /// <param name="Shown">What it showed.</param>
+    public sealed record Looked(int Job, Look Look, Finding Shown) : LogEntry;
+
+    /// <summary>An answer was handed in and graded.</summary>
+    /// <param name="Job">Number of the job.</param>
+    /// <param name="Given">The answer without its looks, which have their own entries.</param>
+    /// <param name="Verdict">The grade in short.</param>
+    public sealed record Answered(int Job, Given Given, Verdict Verdict) : LogEntry;
+
+    /// <summary>"This is wrong": a line for the lead.</summary>
+    /// <param name="Job">Number of the job.</param>
+    /// <param name="Text">The line.</param>
+    public sealed record Questioned(int Job, string Text) : LogEntry;
+
+    /// <summary>A pause.</summary>
+    /// <param name="Job">Number of the job on the bench, or null for none.</param>
+    public sealed record Paused(int? Job) : LogEntry;
+
+    /// <summary>The workshop was set up, or its set-up changed.</summary>
+    /// <param name="Name">Name of the workshop.</param>
+    /// <param name="Lead">Who leads it.</param>
+    /// <param name="Topics">Topics that are practised, in the topics' order.</param>
+    public sealed record WorkshopSet(string Name, string Lead, IReadOnlyList<string> Topics) : LogEntry;
+}
+
+/// <summary>An entry with its time.</summary>
+/// <param name="At">When it happened.</param>
+/// <param name="What">What happened.</param>
+public sealed record Logged(DateTimeOffset At, LogEntry What);
+
+/// <summary>What a learner concluded: an <see cref="Answer"/> without its looks.</summary>
+/// <param name="Parts">One answer per part asked.</param>
+/// <param name="Orders">One choice per order line.</param>
+/// <param name="SettledBy">The clue that settled it, "none", or null when not asked.</param>
+/// <param name="SetAside">The clue set aside, "none", or null when not asked.</param>
+/// <param name="Story">What happened to the bike, "none", or null when not asked.</param>
+/// <param name="Forced">True when a part was forced.</param>
+public sealed record Given(
+    IReadOnlyList<PartAnswer> Parts, IReadOnlyList<Choice> Orders, string? SettledBy, string? SetAside, string? Story, bool Forced)
+{
+    /// <summary>The whole answer.</summary>
+    /// <param name="looks">Looks in the order taken.</param>
+    public Answer With(IReadOnlyList<Look> looks) => new()
+    {
+        Looks = looks,
+        Parts = Parts,
+        Orders = Orders,
+        SettledBy = SettledBy,
+        SetAside = SetAside,
+        Story = Story,
+        Forced = Forced,
+    };
+}
+
+/// <summary>A grade in short.</summary>
+/// <param name="InShort">Its opening sentence.</param>
+/// <param name="Marks">Mark and rule per part of the grade, in the grade's order.</param>
+/// <param name="Sound">True when the answer was sound.</param>
+/// <param name="SafetyError">True when somebody could have been hurt.</param>
+public sealed record Verdict(InShort InShort, IReadOnlyList<AspectMark> Marks, bool Sound, bool SafetyError)
+{
+    /// <summary>The short form of a grade.</summary>
+    public static Verdict Of(Grade grade) => new(
+        grade.InShort, [.. grade.Parts.Select(p => new AspectMark(p.Aspect, p.Mark, p.Rule.Key))], grade.Sound, grade.SafetyError);
+}
+
+/// <summary>The mark of one part of a grade.</summary>
+/// <param name="Aspect">What it judges.</param>
+/// <param name="Mark">The mark.</param>
+/// <param name="Rule">Key of its rule in the words file.</param>
+public sealed record AspectMark(Aspect Aspect, double Mark, string Rule);

@@ -1,0 +1,94 @@
+using Apprentice.Engine;
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Grading;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Screens;
+
+/// <summary>A job on the bench with what was looked at so far.</summary>
+/// <param name="Number">Its number.</param>
+/// <param name="Bench">Its topic.</param>
+/// <param name="Made">The case.</param>
+/// <param name="Guided">True when the program helps; it counts for nothing.</param>
+/// <param name="Step">How much the answer asks: 1, 2 or 3.</param>
+/// <param name="Looks">Looks in the order taken.</param>
+sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int Step, IReadOnlyList<Look> Looks)
+{
+    /// <summary>The topic.</summary>
+    public Topic Topic => Bench.Topic;
+
+    /// <summary>What the customer wants.</summary>
+    public Want Want => Topic.Wants.First(w => string.Equals(w.Id, Made.Job.Request.Want, StringComparison.Ordinal));
+
+    /// <summary>How the job is seen.</summary>
+    public Channel Offer => Made.Job.Request.Offer;
+
+    /// <summary>Clues on offer, safety looks last.</summary>
+    public IReadOnlyList<Clue> OnOffer => [.. Made.Job.Bench.Select(Clue)];
+
+    /// <summary>What was told and seen: the opening first, then the looks in order.</summary>
+    public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(l => Made.Look(l.Clue, l.Nth))];
+
+    /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
+    public double Minutes
+    {
+        get
+        {
+            var taken = Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal).Select(Clue).Where(c => !c.Safety).ToList();
+            var off = Offer == Channel.Bench ? taken.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal) : [];
+            return taken.Sum(c => c.Minutes) + off.Sum(a => Topic.Accesses.First(x => string.Equals(x.Id, a, StringComparison.Ordinal)).Minutes);
+        }
+    }
+
+    /// <summary>Questions left, or null for no limit.</summary>
+    public int? Left => Made.Job.Request.Questions - Looks.Count;
+
+    /// <summary>What the findings amount to.</summary>
+    public Reasoning Reasoning => Bench.Reason(Bench.EnquiryOf(Made.Job) with { OnOffer = Left <= 0 ? [] : Made.Job.Bench }, Findings);
+
+    /// <summary>The clue of a short name.</summary>
+    public Clue Clue(string id) => Topic.Clues.First(c => string.Equals(c.Id, id, StringComparison.Ordinal));
+
+    /// <summary>How often a clue was looked at.</summary>
+    public int Times(string clue) => Looks.Count(l => string.Equals(l.Clue, clue, StringComparison.Ordinal));
+
+    /// <summary>This job with one more look at a clue.</summary>
+    public BenchJob Looking(string clue) => this with { Looks = [.. Looks, new Look(clue, Times(clue))] };
+
+    /// <summary>The grade of an answer.</summary>
+    public Grade Grade(Given given) => Bench.Grade(Made, given.With(Looks));
+
+    /// <summary>A new job with its entry for the log.</summary>
+    /// <param name="world">What is known.</param>
+    /// <param name="bench">The topic.</param>
+    /// <param name="guided">True for the very first job.</param>
+    public static (BenchJob Job, LogEntry Entry) New(World world, Workbench bench, bool guided)
+    {
+        var luck = world.History.Luck ?? 0;
+        var draw = guided ? Mix.First(bench.Topic, luck) : Mix.Next(bench.Topic, world.History, luck);
+        var made = bench.Make(draw.Request, draw.Seed);
+        if (made is null)
+        {
+            draw = Mix.Plain(draw);
+            made = bench.Make(draw.Request, draw.Seed) ?? throw new InvalidOperationException($"The topic {bench.Topic.Id} makes no bikes.");
+        }
+        var job = new BenchJob(world.History.NextJob, bench, made, guided, StepOf(world.History.Done(world.Person, bench.Topic.Id)), []);
+        return (job, new LogEntry.JobStarted(
+            job.Number, world.Person, bench.Topic.Id, bench.Topic.Version, draw.Seed, draw.Request, guided, job.Step));
+    }
+
+    /// <summary>A job of the log on the bench again, or null when its topic is not here or was changed since.</summary>
+    public static BenchJob? Again(World world, PastJob past)
+    {
+        var started = past.Started;
+        if (world.Bench(started.Topic) is not { } bench || !string.Equals(bench.Topic.Version, started.Version, StringComparison.Ordinal)) return null;
+        return bench.Make(started.Request, started.Seed) is { } made
+            ? new BenchJob(started.Job, bench, made, started.Guided, started.Step, past.Looks)
+            : null;
+    }
+
+    /// <summary>How much an answer asks after so many jobs of a topic: from the fourth also what settled it, from the tenth also what was set aside and why.</summary>
+    public static int StepOf(int done) => done switch { < 3 => 1, < 9 => 2, _ => 3 };
+}

@@ -1,0 +1,149 @@
+using Apprentice.Content;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Screens;
+
+/// <summary>The job card and the bench: checks with tool and minutes, and what they showed. On the phone: questions.</summary>
+/// <param name="On">The job.</param>
+/// <param name="Help">Sentences of help in a guided job, worked out once for what was found.</param>
+/// <param name="Note">A sentence about the last key, or empty.</param>
+sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note = "") : ChoiceScreen
+{
+    /// <summary>The bench of a job.</summary>
+    public static BenchScreen Of(BenchJob on) => new(on, Guide.Of(on));
+
+    bool Phone => On.Offer == Channel.Phone;
+
+    /// <inheritdoc/>
+    public override int? Job => On.Number;
+
+    /// <inheritdoc/>
+    public override bool Slow => On.Guided;
+
+    /// <inheritdoc/>
+    public override Page Show(World world)
+    {
+        var words = new TopicWords(On.Topic);
+        return new Page(
+            Words.Of("job.title", ("job", On.Number), ("topic", On.Topic.Title)),
+            Words.Of("job.right", ("who", On.Guided ? Words.Of("job.guided") : world.Who), ("spent", On.Left is { } left
+                ? Words.Of("job.asked", ("asked", On.Made.Job.Request.Questions - left ?? 0), ("of", On.Made.Job.Request.Questions ?? 0))
+                : Words.Of("job.bench-time", ("minutes", Spoken.Minutes(On.Minutes))))).Trim(),
+            [.. JobCardBlocks.Of(On), new Block.Rule(), Table(words)],
+            Keys(world))
+        {
+            Foot = Foot(words),
+        };
+    }
+
+    /// <inheritdoc/>
+    protected override int Count(World world) => On.OnOffer.Count + 1;
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line) => line == On.OnOffer.Count
+        ? Answer()
+        : Look(line, again: Cursor.Pending == 0 && line == Cursor.Marked);
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Start.Home(world));
+
+    /// <inheritdoc/>
+    protected override Turn? Other(World world, Input key) => key.Letter switch
+    {
+        'A' => Answer(),
+        'R' => Cursor.Marked < On.OnOffer.Count ? Look(Cursor.Marked, again: true) : Turn.To(this),
+        'L' => Turn.To(new CardScreen(this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id)),
+        'S' => Safety(),
+        _ => null,
+    };
+
+    /// <summary>A digit on a check that was taken only marks it; Enter and R measure again.</summary>
+    public override Turn Press(World world, Input key)
+    {
+        if (key.Digit is null) return base.Press(world, key);
+        if (Cursor.Pending == 0 && key.IsBack) return Back(world);
+        var (cursor, taken) = Cursor.After(key, Count(world));
+        var here = this with { Cursor = cursor, Note = "" };
+        if (taken is not { } line) return Turn.To(here);
+        return line == On.OnOffer.Count ? here.Answer() : here.Look(line, again: false);
+    }
+
+    Turn Answer() => Turn.To(AnswerScreen.Of(On, this with { Note = "" }));
+
+    Turn Safety()
+    {
+        var line = On.OnOffer.ToList().FindIndex(c => c.Safety && On.Times(c.Id) == 0);
+        return line < 0 ? Turn.To(this) : Look(line, again: false);
+    }
+
+    Turn Look(int line, bool again)
+    {
+        var clue = On.OnOffer[line];
+        var here = this with { Cursor = new Cursor(line), Note = "" };
+        if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
+        if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
+        if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
+        var after = On.Looking(clue.Id);
+        return Turn.To(here with { On = after, Help = Guide.Of(after) }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+    }
+
+    Block.Table Table(TopicWords words) => new(
+        [
+            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with")), new(Words.Of("bench.min"), Right: true),
+            new(Words.Of(Phone ? "bench.back" : "bench.found")),
+        ],
+        Rows(
+        [
+            .. On.OnOffer.Select(c => (string[])
+                [Phone && c.Ask.Length > 0 ? c.Ask : c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Found(words, c)]),
+            [Words.Of("bench.answer"), "", "", ""],
+        ]));
+
+    string Found(TopicWords words, Clue clue)
+    {
+        var told = On.Made.Job.Told.Where(f => Is(f, clue)).Select(f => Words.Of("seen.told", ("seen", words.Seen(f))));
+        var own = On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue))
+            .Select((f, i) => i == 0 ? words.Seen(f) : Words.Of("seen.again", ("seen", words.Seen(f))));
+        var all = told.Concat(own).ToList();
+        if (all.Count == 0) return Words.Of("bench.open");
+        return On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
+    }
+
+    List<Block> Foot(TopicWords words)
+    {
+        List<Block> foot = [];
+        foot.AddRange(Help.Select(s => new Block.Text(s)));
+        if (Note.Length > 0) foot.Add(new Block.Text(Note));
+        foot.AddRange(Stops(words));
+        if (Cursor.Marked < On.OnOffer.Count) foot.AddRange(Detail(On.OnOffer[Cursor.Marked]));
+        else if (Phone) foot.Add(new Block.Text(Words.Of("bench.callers")));
+        return foot;
+    }
+
+    IEnumerable<Block> Stops(TopicWords words) => On.Findings
+        .Select(f => (f.Seen, On.Clue(f.Clue).Shows))
+        .Select(p => p is (Seen.Named named, Shows.Table table) ? table.Findings.First(t => string.Equals(t.Id, named.Id, StringComparison.Ordinal)).Stop : "")
+        .Where(s => s.Length > 0).Distinct(StringComparer.Ordinal)
+        .Select(s => new Block.Text(Words.Of("guide.stop", ("stop", s))));
+
+    IEnumerable<Block> Detail(Clue clue)
+    {
+        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo)));
+        if (clue.Access is { } id && On.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access && !Phone)
+            yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))));
+        if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution)));
+        if (On.Times(clue.Id) > 0) yield return new Block.Text(Words.Of(On.Left is null ? "bench.again" : "bench.again-ask"));
+    }
+
+    IReadOnlyList<string> Keys(World world) =>
+    [
+        Digits(world, Phone ? "bench.keys-ask" : "bench.keys"),
+        .. On.OnOffer.Any(c => c.Safety) ? [Words.Of("bench.key-safety")] : Array.Empty<string>(),
+        Words.Of("bench.key-again"), Words.Of("bench.key-answer"), Words.Of("bench.key-card"),
+        Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
+    ];
+
+    static bool Is(Finding finding, Clue clue) => string.Equals(finding.Clue, clue.Id, StringComparison.Ordinal);
+}

@@ -1,0 +1,65 @@
+using Apprentice.Engine.Learning;
+
+namespace Apprentice.Screens;
+
+/// <summary>The program as a conversation: keys in, pages out. The full screen and plain lines share it.</summary>
+/// <param name="world">What is known at the start.</param>
+/// <param name="append">Puts an entry into the log and gives it back with its time; on the disk when it returns.</param>
+/// <param name="save">Writes a sheet (name, text) and returns a sentence that says where it lies, or why not.</param>
+sealed class Conversation(World world, Func<LogEntry, Logged> append, Func<string, string, string> save)
+{
+    World _world = world;
+
+    /// <summary>The screen that is shown.</summary>
+    public Screen Screen { get; private set; } = Start.Of(world);
+
+    /// <summary>First line of the body that is shown, or null to follow the marked line.</summary>
+    public int? Scroll { get; private set; }
+
+    /// <summary>What is known now.</summary>
+    public World World => _world;
+
+    /// <summary>What stands on the screen.</summary>
+    public Page Page => Screen.Show(_world);
+
+    /// <summary>Takes a key.</summary>
+    /// <param name="key">The key.</param>
+    /// <param name="size">Size of the window, for scrolling.</param>
+    /// <returns>False when the program is to end.</returns>
+    public bool Press(Input key, PageSize size)
+    {
+        if (Step(key, size) is { } step)
+        {
+            Scroll = Math.Clamp((Scroll ?? 0) + step, 0, Layout.Furthest(Page, size));
+            return true;
+        }
+        if (key.Press != Screens.Press.Tick) Scroll = null;
+        var turn = Everywhere(key) ?? (key.Press == Screens.Press.Tick ? Turn.To(Screen) : Screen.Press(_world, key));
+        foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
+        Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Text)) : turn.Next;
+        return !turn.Quits;
+    }
+
+    int? Step(Input key, PageSize size) => key.Press switch
+    {
+        Screens.Press.PageUp => -Math.Max(1, size.Rows - 8),
+        Screens.Press.PageDown => Math.Max(1, size.Rows - 8),
+        Screens.Press.Up when !Page.IsMarked => -1,
+        Screens.Press.Down when !Page.IsMarked => 1,
+        _ => null,
+    };
+
+    Turn? Everywhere(Input key)
+    {
+        if (key.Press == Screens.Press.Tick) return Screen.Pauses ? Aside() : null;
+        if (Screen.Typing) return null;
+        return key.Letter switch
+        {
+            'P' when Screen.Pauses => Aside(),
+            '?' when Screen is not HelpScreen => Turn.To(new HelpScreen(Screen)),
+            _ => null,
+        };
+    }
+
+    Turn Aside() => Turn.To(new PauseScreen(Screen), new LogEntry.Paused(Screen.Job));
+}

@@ -1,0 +1,41 @@
+namespace Apprentice.Screens;
+
+/// <summary>A screen with one field to type into: Enter takes it, Esc goes back.</summary>
+abstract record FieldScreen : Screen
+{
+    /// <summary>The longest text.</summary>
+    protected virtual int Longest => 40;
+
+    /// <summary>What was typed.</summary>
+    public string Typed { get; init; } = "";
+
+    /// <summary>What was wrong with the last try, or empty.</summary>
+    public string Wrong { get; init; } = "";
+
+    /// <inheritdoc/>
+    public override bool Typing => true;
+
+    /// <inheritdoc/>
+    public override Turn Press(World world, Input key) => key.Press switch
+    {
+        Screens.Press.Esc => Back(world),
+        Screens.Press.Enter => Take(world, Typed.Trim()),
+        Screens.Press.Backspace => Turn.To(this with { Typed = Typed.Length == 0 ? "" : Typed[..^1], Wrong = "" }),
+        Screens.Press.Typed when Typed.Length < Longest && IsPlain(key.Character) => Turn.To(this with { Typed = Typed + key.Character, Wrong = "" }),
+        _ => Turn.To(this),
+    };
+
+    /// <summary>What Enter does with the text.</summary>
+    protected abstract Turn Take(World world, string text);
+
+    /// <summary>What going back does.</summary>
+    protected abstract Turn Back(World world);
+
+    /// <summary>The field as a line, and under it what was wrong.</summary>
+    protected IReadOnlyList<Block> Field(string label) =>
+        [new Block.Text($"{label}  {Typed}_", 2), new Block.Gap(), .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>()];
+
+    /// <summary>False for signs that steer a terminal or turn the direction of writing.</summary>
+    static bool IsPlain(char c) =>
+        !char.IsControl(c) && c is not ((>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200B' or '\u200E' or '\u200F');
+}

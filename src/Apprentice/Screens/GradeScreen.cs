@@ -1,0 +1,107 @@
+using Apprentice.Content;
+using Apprentice.Engine.Grading;
+using Apprentice.Engine.Learning;
+
+namespace Apprentice.Screens;
+
+/// <summary>The grade: what the bike really was, the sentence in short, each part in words, what each check said.</summary>
+/// <param name="On">The job.</param>
+/// <param name="Given">The answer.</param>
+/// <param name="Grade">The grade.</param>
+/// <param name="Past">True when it was opened again from the list of past jobs.</param>
+/// <param name="Note">A sentence about the last key, or empty.</param>
+sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = false, string Note = "") : Screen
+{
+    /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override int? Job => On.Number;
+
+    /// <summary>Hands an answer in: the grade, and its entry for the log.</summary>
+    public static Turn HandIn(AnswerForm form)
+    {
+        var given = form.Given();
+        var grade = form.On.Grade(given);
+        return Turn.To(new GradeScreen(form.On, given, grade), new LogEntry.Answered(form.On.Number, given, Verdict.Of(grade)));
+    }
+
+    /// <inheritdoc/>
+    public override Page Show(World world)
+    {
+        var words = new TopicWords(On.Topic);
+        var telling = new Telling(On.Topic, On.Made.Job.Bench);
+        return new Page(
+            Words.Of("grade.title", ("job", On.Number)),
+            world.Who,
+            [
+                new Block.Table([new(""), new("")], [.. Head(words, telling).Select(r => new Row("", Marked: false, r))]),
+                .. Notes(world).Select(n => new Block.Text(n)),
+                new Block.Rule(),
+                new Block.Table([new(""), new(""), new("")], [.. Grade.Parts.Select(p => new Row("", Marked: false, Marks(p, telling)))]),
+                new Block.Rule(),
+                GradeChart.Of(On, Grade, words),
+                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(), new Block.Text(r) }),
+            ],
+            [
+                Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
+                Words.Of("grade.keys-wrong"), Words.Of("key.back"),
+            ]);
+    }
+
+    /// <inheritdoc/>
+    public override Turn Press(World world, Input key)
+    {
+        var here = this with { Note = "" };
+        return key.Letter switch
+        {
+            'W' or '1' => Turn.To(new WhyScreen(here)),
+            'U' or '2' => Turn.To(new UnusedScreen(here, [])),
+            'L' or '3' => Turn.To(new CardsScreen(here)),
+            'X' or '4' => Turn.To(new WrongScreen(here)),
+            _ when key.IsBack => Turn.To(Leave(world, Past ? new PastScreen() : new HomeScreen())),
+            _ when key.Press == Screens.Press.Enter => Past ? Turn.To(new PastScreen()) : Next(world),
+            _ => Turn.To(here),
+        };
+    }
+
+    Turn Next(World world) => IsNameless(world) ? Turn.To(Leave(world, this)) : Start.Job(world);
+
+    Screen Leave(World world, Screen otherwise) => !Past && IsNameless(world) ? new NameScreen(On.Number) : otherwise;
+
+    bool IsNameless(World world) => world.Person is null && On.Guided && world.History.People.Count == 0;
+
+    /// <summary>What is not already said beside a mark.</summary>
+    IEnumerable<string> Remarks(Telling telling) => Grade.Remarks.Select(telling.Of).Except(Grade.Parts.Select(p => telling.Of(p.Remark)), StringComparer.Ordinal);
+
+    IEnumerable<string[]> Head(TopicWords words, Telling telling)
+    {
+        var parts = On.Topic.Parts.Select(p => p.Id).ToList();
+        var was = On.Want.Asks.Select(p => words.Kind(p, On.Made.Truth.Kinds[parts.IndexOf(p)])).ToList();
+        var story = On.Made.Truth.Story.Select(words.Tag).Distinct(StringComparer.Ordinal).ToList();
+        yield return
+        [
+            Words.Of("grade.was"),
+            string.Join("; ", was) + ". " + Words.Of("grade.happened", ("story", story.Count == 0 ? Words.Of("story.nothing") : Spoken.List(story))),
+        ];
+        yield return
+        [
+            Words.Of("grade.said"),
+            string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ".",
+        ];
+        yield return [Words.Of("grade.did"), string.Join("; ", Given.Orders.Select(words.Choice)) + "."];
+        yield return [Words.Of("grade.short"), telling.Of(Grade.InShortRemark)];
+    }
+
+    IEnumerable<string> Notes(World world)
+    {
+        if (Note.Length > 0) yield return Note;
+        if (On.Guided) yield return Words.Of("grade.guided");
+        if (Grade.OpenToArgument) yield return Words.Of("grade.open");
+        if (world.History.Jobs.Count >= On.Number && world.History.Jobs[On.Number - 1].Questions.Count > 0) yield return Words.Of("grade.questioned");
+    }
+
+    static string[] Marks(GradePart part, Telling telling) => [Words.Of($"aspect.{part.Aspect}"), Words.Of($"mark.{part.Word}"), telling.Of(part.Remark)];
+
+    static string Sure(PartAnswer part) => part.Tenths >= 10 ? Words.Of("grade.certain") : Words.Of("grade.sure", ("tenths", part.Tenths));
+}

@@ -1,0 +1,43 @@
+using Apprentice.Content;
+using Apprentice.Engine.Evidence;
+
+namespace Apprentice.Screens;
+
+/// <summary>The help of a guided job: what the engine would do next, in a sentence or two.</summary>
+static class Guide
+{
+    /// <summary>The sentences; none for a job without help.</summary>
+    public static IReadOnlyList<string> Of(BenchJob on)
+    {
+        if (!on.Guided) return [];
+        var words = new TopicWords(on.Topic);
+        return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety)
+            ? [Words.Of("guide.start"), Before(on.Reasoning.Parts[0], words)]
+            : [.. Of(on, on.Reasoning, words)];
+    }
+
+    static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
+    {
+        if (reasoning.Conflict.Shown) yield return Words.Of("guide.conflict");
+        if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
+            yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
+        else yield return Next(on, reasoning, words);
+    }
+
+    static string Before(PartBelief part, TopicWords words)
+    {
+        var leading = part.Classes[part.Leading];
+        return Words.Of("guide.before", ("tenths", Spoken.Tenths(leading.Belief)), ("kind", words.Class(part.Part, leading.Kinds)));
+    }
+
+    static string Next(BenchJob on, Reasoning reasoning, TopicWords words)
+    {
+        if (reasoning.Parts.All(p => p.Settled)) return Words.Of("guide.settled");
+        if (reasoning.Ripe || reasoning.Next.Count == 0) return Words.Of("guide.ripe");
+        var next = reasoning.Next[0];
+        var name = $"{on.OnOffer.ToList().FindIndex(c => string.Equals(c.Id, next.Clue, StringComparison.Ordinal)) + 1} {words.Clue(next.Clue)}";
+        return next.Settles >= 0.05
+            ? Words.Of("guide.best", ("clue", name), ("minutes", Spoken.Minutes(next.Minutes)), ("tenths", Spoken.Tenths(next.Settles)))
+            : Words.Of("guide.some", ("clue", name), ("minutes", Spoken.Minutes(next.Minutes)));
+    }
+}

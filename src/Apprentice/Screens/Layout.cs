@@ -1,0 +1,136 @@
+namespace Apprentice.Screens;
+
+/// <summary>Lays a page out to a window: top and bottom stay, the body scrolls so that the marked line is seen.</summary>
+static class Layout
+{
+    const int Margin = 1;
+
+    /// <summary>The lines of a window, as many as it has rows.</summary>
+    /// <param name="page">The page.</param>
+    /// <param name="size">The window.</param>
+    /// <param name="scroll">First line of the body to show, or null to follow the marked line.</param>
+    public static IReadOnlyList<Line> Of(Page page, PageSize size, int? scroll = null)
+    {
+        if (size.Columns < PageSize.Smallest.Columns || size.Rows < PageSize.Smallest.Rows) return TooSmall(size);
+        var width = size.Columns - (2 * Margin);
+        var body = page.Body.SelectMany(b => Lines(b, width)).ToList();
+        var keys = KeyLines(page.Keys, width);
+        var foot = Foot(page, size, width);
+        var room = size.Rows - 3 - keys.Count - foot.Count;
+        var top = Top(body, room, scroll);
+        var shown = body.Skip(top).Take(room).ToList();
+        while (shown.Count < room) shown.Add(new Line(""));
+        var more = (Up: top > 0, Down: top + room < body.Count);
+        return
+        [
+            new Line(Pad(TopLine(page, width))),
+            new Line(Pad(new string('-', width))),
+            .. shown.Select(l => l with { Text = Pad(l.Text) }),
+            new Line(Pad(Across(more.Up, more.Down, width))),
+            .. foot.Select(l => l with { Text = Pad(l.Text) }),
+            .. keys.Select(k => new Line(Pad(k))),
+        ];
+    }
+
+    /// <summary>How far the body can be scrolled: the largest first line.</summary>
+    public static int Furthest(Page page, PageSize size)
+    {
+        var width = Math.Max(size.Columns, PageSize.Smallest.Columns) - (2 * Margin);
+        var room = size.Rows - 3 - KeyLines(page.Keys, width).Count - Foot(page, size, width).Count;
+        return Math.Max(0, page.Body.Sum(b => Lines(b, width).Count()) - room);
+    }
+
+    /// <summary>Breaks text at words to a width; a word longer than that is cut.</summary>
+    public static IReadOnlyList<string> Wrap(string text, int width)
+    {
+        var lines = new List<string>();
+        var line = "";
+        foreach (var word in text.Split(' '))
+        {
+            var rest = word;
+            if (line.Length > 0 && line.Length + 1 + rest.Length > width)
+            {
+                lines.Add(line);
+                line = "";
+            }
+            while (rest.Length > width)
+            {
+                lines.Add(rest[..width]);
+                rest = rest[width..];
+            }
+            line = line.Length == 0 ? rest : $"{line} {rest}";
+        }
+        lines.Add(line);
+        return lines;
+    }
+
+    static IEnumerable<Line> Lines(Block block, int width) => block switch
+    {
+        Block.Text text => Wrap(text.Words, width - text.Indent).Select(l => new Line(new string(' ', text.Indent) + l)),
+        Block.Rule => [new Line(new string('-', width))],
+        Block.Table table => TableLayout.Lines(table, width),
+        _ => [new Line("")],
+    };
+
+    static int Top(List<Line> body, int room, int? scroll)
+    {
+        var furthest = Math.Max(0, body.Count - room);
+        if (scroll is { } wanted) return Math.Clamp(wanted, 0, furthest);
+        var marked = body.FindLastIndex(l => l.Marked);
+        return Math.Clamp(marked - room + 2, 0, furthest);
+    }
+
+    static string TopLine(Page page, int width)
+    {
+        string[] rights = [page.Right, page.Right[(page.Right.LastIndexOf("   ", StringComparison.Ordinal) + 1)..].Trim()];
+        var right = rights.FirstOrDefault(r => r.Length + page.Title.Length + 2 <= width) ?? "";
+        var title = page.Title.Length > width ? page.Title[..width] : page.Title;
+        return title + new string(' ', width - title.Length - right.Length) + right;
+    }
+
+    static List<Line> Foot(Page page, PageSize size, int width)
+    {
+        var lines = page.Foot.SelectMany(b => Lines(b, width)).Take(size.Rows / 3).ToList();
+        return lines.Count == 0 ? lines : [.. lines, new Line(new string('-', width))];
+    }
+
+    static string Across(bool up, bool down, int width)
+    {
+        var word = (up, down) switch
+        {
+            (true, true) => " more above and below: Page Up, Page Down ",
+            (true, false) => " more above: Page Up ",
+            (false, true) => " more below: Page Down ",
+            _ => "",
+        };
+        return new string('-', width - word.Length - 2) + word + "--";
+    }
+
+    static List<string> KeyLines(IReadOnlyList<string> all, int width)
+    {
+        var keys = all.Where(k => k.Length > 0).ToList();
+        foreach (var gap in (string[])["   ", "  "])
+        {
+            var line = string.Join(gap, keys);
+            if (line.Length <= width) return [line];
+        }
+        var lines = new List<string> { "" };
+        foreach (var key in keys)
+        {
+            if (lines[^1].Length == 0) lines[^1] = key;
+            else if (lines[^1].Length + 2 + key.Length <= width) lines[^1] += $"  {key}";
+            else lines.Add(key);
+        }
+        return lines;
+    }
+
+    static string Pad(string text) => text.Length == 0 ? "" : new string(' ', Margin) + text;
+
+    static Line[] TooSmall(PageSize size)
+    {
+        string[] words = ["This window is too small.", $"{PageSize.Smallest.Columns} x {PageSize.Smallest.Rows} at least.", "Nothing is lost."];
+        var lines = words.SelectMany(w => Wrap(w, Math.Max(1, size.Columns))).Take(size.Rows).Select(w => new Line(w)).ToList();
+        while (lines.Count < size.Rows) lines.Add(new Line(""));
+        return [.. lines];
+    }
+}

@@ -1,0 +1,89 @@
+using Apprentice.Engine;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Screens;
+
+/// <summary>A real bike that is looked at, question by question.</summary>
+/// <param name="Bench">The topic.</param>
+/// <param name="Want">What is to be bought.</param>
+/// <param name="Provenance">Where the bike comes from.</param>
+/// <param name="Tools">What is at hand: 1 eyes and hands, 2 also a rule or a tape, 3 also a caliper.</param>
+/// <param name="Findings">What was found, in order.</param>
+/// <param name="Blind">Clues that cannot be seen.</param>
+/// <param name="Before">The bike one question ago, or null at the first.</param>
+sealed record OwnBike(
+    Workbench Bench, Want Want, string Provenance, int Tools, IReadOnlyList<Finding> Findings, IReadOnlyList<string> Blind, OwnBike? Before)
+{
+    const int Readings = 3;
+
+    /// <summary>The topic.</summary>
+    public Topic Topic => Bench.Topic;
+
+    /// <summary>What the findings amount to.</summary>
+    public Reasoning Reasoning => Bench.Reason(
+        new Enquiry(Provenance, Want.Asks, Want.Id, Channel.Bench, [.. Offer.Where(c => !c.Safety).Select(c => c.Id)]), Findings);
+
+    /// <summary>What stops the bike, in the topic's words.</summary>
+    public IReadOnlyList<string> Stops =>
+    [
+        .. Findings.Select(f => (f.Seen, Clue(f.Clue).Shows)).Select(p => p is (Seen.Named named, Shows.Table table)
+            ? table.Findings.First(t => Same(t.Id, named.Id)).Stop
+            : "").Where(s => s.Length > 0),
+    ];
+
+    /// <summary>Number of the question.</summary>
+    public int Number => Findings.Count + Blind.Count + 1;
+
+    IEnumerable<Clue> Offer => Topic.Clues.Where(c =>
+        c.Channels.Any(k => k.Channel == Channel.Bench) && Level(c.Tool) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
+
+    /// <summary>The next question: stop signs first, then what tells most for its minutes; null when nothing helps any more.</summary>
+    /// <param name="reasoning">What the findings amount to.</param>
+    /// <param name="further">True to go on though no check is worth its minutes any more.</param>
+    public Clue? Next(Reasoning reasoning, bool further)
+    {
+        if (Stops.Count > 0) return null;
+        if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
+        if (reasoning.Ripe && !further) return null;
+        return reasoning.Next.FirstOrDefault(n => Times(n.Clue) < Readings) is { } next ? Clue(next.Clue) : null;
+    }
+
+    /// <summary>The clue of a short name.</summary>
+    public Clue Clue(string id) => Topic.Clues.First(c => Same(c.Id, id));
+
+    /// <summary>How often a clue was found.</summary>
+    public int Times(string clue) => Findings.Count(f => Same(f.Clue, clue));
+
+    /// <summary>This bike with one more finding.</summary>
+    public OwnBike Found(string clue, Seen seen) => this with { Findings = [.. Findings, new Finding(clue, Channel.Bench, seen)], Before = this };
+
+    /// <summary>This bike with a clue that cannot be seen.</summary>
+    public OwnBike Unseen(string clue) => this with { Blind = [.. Blind, clue], Before = this };
+
+    /// <summary>The screen that follows.</summary>
+    /// <param name="below">The screen from which the walk started.</param>
+    /// <param name="further">True to go on though no check is worth its minutes any more.</param>
+    public Screen Screen(Screen below, bool further = false)
+    {
+        var reasoning = Reasoning;
+        return Next(reasoning, further) switch
+        {
+            null => new OwnEndScreen(this, OwnSheet.Of(this, reasoning), Next(reasoning, further: true) is not null, below),
+            { Shows: Shows.Measured } clue => new OwnReadScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
+            { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
+        };
+    }
+
+    /// <summary>The level of a tool: 1 eyes and hands, 2 rule or tape, 3 anything else that measures.</summary>
+    public static int Level(string tool) => tool switch
+    {
+        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") => 3,
+        _ when Has(tool, "rule") || Has(tool, "tape") => 2,
+        _ => 1,
+    };
+
+    static bool Has(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
+
+    static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
+}

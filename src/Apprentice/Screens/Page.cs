@@ -1,0 +1,68 @@
+using System.Runtime.InteropServices;
+
+namespace Apprentice.Screens;
+
+/// <summary>What stands on a screen, before it is laid out to a size.</summary>
+/// <param name="Title">Top line, left: what this is.</param>
+/// <param name="Right">Top line, right: who this is, or empty.</param>
+/// <param name="Body">Blocks from top to bottom.</param>
+/// <param name="Keys">Bottom line: the keys, each with a word, always in the same order.</param>
+sealed record Page(string Title, string Right, IReadOnlyList<Block> Body, IReadOnlyList<string> Keys)
+{
+    /// <summary>Blocks that stay above the bottom line while the body scrolls; at most a third of the window.</summary>
+    public IReadOnlyList<Block> Foot { get; init; } = [];
+
+    /// <summary>True when a line is marked.</summary>
+    public bool IsMarked => Body.Any(b => b is Block.Table table && table.Rows.Any(r => r.Marked));
+}
+
+/// <summary>A block of a page.</summary>
+abstract record Block
+{
+    Block()
+    {
+    }
+
+    /// <summary>A paragraph, wrapped at words.</summary>
+    /// <param name="Words">The text.</param>
+    /// <param name="Indent">Columns of indent.</param>
+    public sealed record Text(string Words, int Indent = 0) : Block;
+
+    /// <summary>A line across.</summary>
+    public sealed record Rule : Block;
+
+    /// <summary>An empty line.</summary>
+    public sealed record Gap : Block;
+
+    /// <summary>Rows in columns; a cell that is too long goes on in the next line.</summary>
+    /// <param name="Columns">Columns, from left to right.</param>
+    /// <param name="Rows">Rows, each with a cell a column.</param>
+    public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block;
+}
+
+/// <summary>A column of a table.</summary>
+/// <param name="Header">Its header, or empty.</param>
+/// <param name="Right">True when it is set to the right.</param>
+/// <param name="Drop">True when it may be left out of a narrow window.</param>
+sealed record Column(string Header, bool Right = false, bool Drop = false);
+
+/// <summary>A row of a table.</summary>
+/// <param name="Key">The key that takes it, or empty.</param>
+/// <param name="Marked">True for the line you are on.</param>
+/// <param name="Cells">A cell a column.</param>
+sealed record Row(string Key, bool Marked, IReadOnlyList<string> Cells);
+
+/// <summary>Size of a window, in characters.</summary>
+/// <param name="Columns">Columns.</param>
+/// <param name="Rows">Rows.</param>
+[StructLayout(LayoutKind.Auto)]
+readonly record struct PageSize(int Columns, int Rows)
+{
+    /// <summary>The smallest window that can be worked in.</summary>
+    public static PageSize Smallest { get; } = new(60, 18);
+}
+
+/// <summary>A line of a window.</summary>
+/// <param name="Text">The text, no longer than the window is wide.</param>
+/// <param name="Marked">True for the line you are on.</param>
+sealed record Line(string Text, bool Marked = false);

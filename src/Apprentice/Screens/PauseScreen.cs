@@ -1,0 +1,40 @@
+using Apprentice.Content;
+
+namespace Apprentice.Screens;
+
+/// <summary>A pause: no name, no bike, no marks on it, since customers can see the screen.</summary>
+/// <param name="Below">The screen that was put aside.</param>
+sealed record PauseScreen(Screen Below) : ChoiceScreen
+{
+    static readonly string[] Choices = ["go-on", "who", "own"];
+
+    /// <inheritdoc/>
+    public override bool Pauses => false;
+
+    /// <inheritdoc/>
+    public override Page Show(World world) => new(
+        Words.Of("pause.title"),
+        Words.Of("pause.right"),
+        [
+            new Block.Gap(),
+            new Block.Gap(),
+            new Block.Text(Words.Of("pause.text"), 4),
+            new Block.Gap(),
+            new Block.Table([new("")], Rows(Choices.Select(c => (string[])[Words.Of($"pause.{c}")]))),
+        ],
+        [Digits(world), Words.Of("key.enter-go")]);
+
+    /// <inheritdoc/>
+    protected override int Count(World world) => Choices.Length;
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line) => line switch
+    {
+        0 => Turn.To(Below),
+        1 => Turn.To(new WhoScreen()),
+        _ => Turn.To(new OwnWantScreen(this)),
+    };
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(this);
+}

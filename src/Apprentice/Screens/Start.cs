@@ -1,0 +1,36 @@
+namespace Apprentice.Screens;
+
+/// <summary>Where the program opens, and where a job ends.</summary>
+static class Start
+{
+    /// <summary>The first screen: the four choices for a new file, the question who it is where several people work, else the start page.</summary>
+    public static Screen Of(World world)
+    {
+        var history = world.History;
+        if (history.Jobs.Count == 0 && history.People.Count == 0 && history.Workshop is null) return new FirstStartScreen();
+        return history.People.Count > 1 ? new WhoScreen() : new HomeScreen();
+    }
+
+    /// <summary>The page to go back to from anywhere.</summary>
+    public static Screen Home(World world) =>
+        world.History.Jobs.Count == 0 && world.History.People.Count == 0 && world.History.Workshop is null ? new FirstStartScreen() : new HomeScreen();
+
+    /// <summary>A new job on the bench.</summary>
+    /// <param name="world">What is known.</param>
+    /// <param name="topic">Short name of the topic, or null to draw one.</param>
+    public static Turn Job(World world, string? topic = null)
+    {
+        var guided = world.History.Jobs.Count == 0;
+        var bench = topic is not null ? world.Bench(topic) : guided ? Easiest(world) : Drawn(world);
+        if (bench is null) return Turn.To(new FirstStartScreen());
+        var (job, entry) = BenchJob.New(world, bench, guided);
+        return Turn.To(BenchScreen.Of(job), entry);
+    }
+
+    static Engine.Workbench? Easiest(World world) => world.Practised
+        .OrderBy(b => b.Topic.Wants.Min(w => w.Asks.Count)).ThenBy(b => b.Topic.Parts.Count).ThenBy(b => b.Topic.Clues.Count).FirstOrDefault();
+
+    static Engine.Workbench? Drawn(World world) => world.Practised.Count == 0
+        ? null
+        : world.Practised[Engine.Learning.Mix.Topic(world.Practised.Count, world.History.NextJob, world.History.Luck ?? 0)];
+}

@@ -1,0 +1,24 @@
+using Apprentice.Engine;
+using Apprentice.Engine.Learning;
+
+namespace Apprentice.Screens;
+
+/// <summary>What every screen may know: the topics at hand and what was done so far.</summary>
+/// <param name="Benches">Topics made ready, in the order of their files.</param>
+/// <param name="History">What the log amounts to.</param>
+sealed record World(IReadOnlyList<Workbench> Benches, History History)
+{
+    /// <summary>The person at the machine, or null.</summary>
+    public string? Person => History.Current;
+
+    /// <summary>The name for the top line, or empty.</summary>
+    public string Who => Person ?? "";
+
+    /// <summary>Topics that are practised here: the workshop's choice, or all.</summary>
+    public IReadOnlyList<Workbench> Practised => History.Workshop is { } workshop && Benches.Any(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))
+        ? [.. Benches.Where(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))]
+        : Benches;
+
+    /// <summary>The topic of a name, or null.</summary>
+    public Workbench? Bench(string topic) => Benches.FirstOrDefault(b => string.Equals(b.Topic.Id, topic, StringComparison.Ordinal));
+}

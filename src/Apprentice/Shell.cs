@@ -1,0 +1,75 @@
+using System.Security.Cryptography;
+using Apprentice.Content;
+using Apprentice.Engine;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+using Apprentice.Screens;
+using Apprentice.Storage;
+using Apprentice.Terminal;
+
+namespace Apprentice;
+
+/// <summary>The full-screen program.</summary>
+public static class Shell
+{
+    const int Unusable = 1;
+    const int MostCopies = 1000;
+
+    /// <summary>Runs the program until the person leaves it.</summary>
+    /// <returns>The exit code: 0 when all went well.</returns>
+    public static int Run(ShellOptions options)
+    {
+        try
+        {
+            using var log = Log.Open(options.DataFile);
+            return TuiHost.Run(Converse(log, options), options.Error);
+        }
+        catch (LogException e)
+        {
+            options.Error.WriteLine(e.Message);
+            return Unusable;
+        }
+    }
+
+    /// <summary>A conversation on a log: reads it, and on a new file draws its number.</summary>
+    internal static Conversation Converse(Log log, ShellOptions options)
+    {
+        Logged Append(LogEntry entry)
+        {
+            var logged = new Logged(options.Clock.GetLocalNow(), entry);
+            log.Append(logged);
+            return logged;
+        }
+        var history = History.Of(log.Read());
+        if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
+        return new Conversation(new World([.. options.Topics.Select(t => new Workbench(t))], history), Append, Save);
+    }
+
+    /// <summary>Writes a sheet into the folder one stands in, never over another file.</summary>
+    static string Save(string name, string text)
+    {
+        for (var copy = 1; copy < MostCopies; copy++)
+        {
+            var path = Path.GetFullPath(copy == 1 ? name : $"{Path.GetFileNameWithoutExtension(name)}-{copy}{Path.GetExtension(name)}");
+            if (File.Exists(path)) continue;
+            try
+            {
+                File.WriteAllText(path, text);
+                return Words.Of("sheet.saved", ("path", path));
+            }
+            catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+            {
+                return Words.Of("sheet.failed", ("why", e.Message));
+            }
+        }
+        return Words.Of("sheet.failed", ("why", Words.Of("sheet.too-many")));
+    }
+}
+
+/// <summary>What the full-screen program needs to start.</summary>
+/// <param name="DataFile">The log's file.</param>
+/// <param name="Topics">Topics at hand, in the order of their files.</param>
+/// <param name="Clock">The clock.</param>
+/// <param name="Error">Where to say what went wrong.</param>
+/// <param name="Luck">The number that decides which bikes come on a new file, or null to draw one.</param>
+public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, TimeProvider Clock, TextWriter Error, long? Luck = null);

@@ -1,0 +1,85 @@
+using System.Text.RegularExpressions;
+using Apprentice.Content;
+using Apprentice.Engine.Grading;
+
+namespace Apprentice.Tests.Content;
+
+/// <summary>Holds all words to what may stand on a learner's screen.</summary>
+public sealed partial class WordsTests
+{
+    static readonly string[] CodeWords =
+    [
+        "belief", "likelihood", "prior", "posterior", "deciban", "entropy", "regret", "probability", "calibration", "mastery", "misconception", "provenance",
+        "conflict", "deciding set", "shapley", "bayes",
+    ];
+
+    [Fact]
+    public void No_text_holds_a_word_of_the_code() =>
+        Assert.All(Words.Keys, key => Assert.DoesNotContain(CodeWords, w => HasWord(Words.Raw(key), w)));
+
+    [Fact]
+    public void No_text_shouts_or_counts_in_percent() => Assert.All(Words.Keys, key => Assert.DoesNotMatch("[!%]", Words.Raw(key)));
+
+    [Fact]
+    public void No_text_holds_a_certainty_with_decimals() => Assert.All(Words.Keys, key => Assert.DoesNotMatch(@"\b0[.,][0-9]", Words.Raw(key)));
+
+    [Fact]
+    public void No_remark_of_a_grade_has_more_than_twenty_words() =>
+        Assert.All(Words.Keys.Where(IsRemark), key => Assert.InRange(Words.Raw(key).Split(' ').Length, 1, 20));
+
+    [Fact]
+    public void The_forbidden_words_would_be_found() =>
+        Assert.Contains(CodeWords, w => HasWord("Your beliefs are strong", w));
+
+    [Fact]
+    public void Every_key_in_the_source_has_its_words()
+    {
+        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !Words.Keys.Contains(k, StringComparer.Ordinal));
+        Assert.Empty(missing);
+    }
+
+    [Fact]
+    public void Every_text_is_used()
+    {
+        var source = string.Join('\n', Sources());
+        var unused = Words.Keys.Where(k => !source.Contains($"\"{k}\"", StringComparison.Ordinal) && !Built(k)).Order(StringComparer.Ordinal);
+        Assert.Empty(unused);
+    }
+
+    [Fact]
+    public void Every_word_of_the_grade_is_there()
+    {
+        Assert.All(Enum.GetNames<Aspect>(), a => Words.Raw($"aspect.{a}"));
+        Assert.All(Enum.GetNames<MarkWord>(), m => Words.Raw($"mark.{m}"));
+        Assert.All(Enum.GetNames<InShort>(), s => Words.Raw($"short.{s}"));
+    }
+
+    [Fact]
+    public void An_unknown_key_is_refused() => Assert.Throws<ArgumentException>(() => Words.Of("no.such"));
+
+    [Fact]
+    public void A_name_without_a_value_is_refused() => Assert.Throws<ArgumentException>(() => Words.Of("home.go-on"));
+
+    static bool IsRemark(string key) =>
+        key.StartsWith("grade.", StringComparison.Ordinal) && key.Count(c => c == '.') == 2 && !key.StartsWith("grade.rule.", StringComparison.Ordinal);
+
+    static bool HasWord(string text, string word) => Regex.IsMatch(text, $@"\b{word}", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking);
+
+    /// <summary>Keys that the source puts together from an enumeration or a list of its own.</summary>
+    static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" && Parts().Any(p => Built(key, p));
+
+    static bool Built(string key, string part) =>
+        key.EndsWith($".{part}", StringComparison.Ordinal) || key.EndsWith($".{part}-note", StringComparison.Ordinal);
+
+    static IEnumerable<string> Parts() =>
+    [
+        .. Enum.GetNames<Aspect>(), .. Enum.GetNames<MarkWord>(), .. Enum.GetNames<InShort>(),
+        "what", "fair", "not-settled", "first", "keys", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
+    ];
+
+    static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
+        .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
+
+    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|first|grade|guide|help|home|job|key|name|own|past|pause|people|reading|seen|sheet|spoken|story|strength|topics|unused|who|why|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Literal();
+}

@@ -1,0 +1,70 @@
+using Apprentice.Engine;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+using Apprentice.Screens;
+
+namespace Apprentice.Tests.Screens;
+
+/// <summary>A conversation without a terminal: keys in, text out, entries kept in a list.</summary>
+sealed class Talk
+{
+    public const long Luck = 17;
+
+    static readonly DateTimeOffset Day = new(2026, 11, 25, 9, 0, 0, TimeSpan.Zero);
+
+    readonly Conversation _conversation;
+
+    public Talk(IReadOnlyList<Topic> topics, params LogEntry[] before)
+    {
+        LogEntry[] all = [new LogEntry.Began(Luck), .. before];
+        Entries.AddRange(all.Select(Stamp));
+        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)), Append, Save);
+    }
+
+    public List<Logged> Entries { get; } = [];
+
+    public List<(string Name, string Text)> Sheets { get; } = [];
+
+    public PageSize Size { get; set; } = new(80, 24);
+
+    public Screen Screen => _conversation.Screen;
+
+    public World World => _conversation.World;
+
+    public bool Ended { get; private set; }
+
+    public string Text => TextAt(Size);
+
+    public string TextAt(PageSize size) => string.Join('\n', Layout.Of(_conversation.Page, size, _conversation.Scroll).Select(l => l.Text.TrimEnd())) + "\n";
+
+    /// <summary>Presses keys: characters one by one; words in braces for the others: "1{Enter}".</summary>
+    public Talk Keys(string keys)
+    {
+        for (var i = 0; i < keys.Length; i++)
+        {
+            var input = Input.Typed(keys[i]);
+            if (keys[i] == '{')
+            {
+                var end = keys.IndexOf('}', i);
+                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
+                i = end;
+            }
+            Ended |= !_conversation.Press(input, Size);
+        }
+        return this;
+    }
+
+    Logged Append(LogEntry entry)
+    {
+        Entries.Add(Stamp(entry, Entries.Count));
+        return Entries[^1];
+    }
+
+    string Save(string name, string text)
+    {
+        Sheets.Add((name, text));
+        return $"The sheet lies in /sheets/{name}";
+    }
+
+    static Logged Stamp(LogEntry entry, int nth) => new(Day.AddMinutes(nth), entry);
+}
