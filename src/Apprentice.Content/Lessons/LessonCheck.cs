@@ -1,0 +1,42 @@
+using Markdig;
+using Markdig.Syntax;
+using Markdig.Syntax.Inlines;
+
+namespace Apprentice.Content.Lessons;
+
+/// <summary>Checks lessons: a paragraph is one line, so that every window can wrap it, and links lead somewhere.</summary>
+public static class LessonCheck
+{
+    static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();
+
+    /// <summary>The faults of a lesson, in the order of its lines; never an exception, whatever the text.</summary>
+    /// <param name="file">The file's name as faults tell it.</param>
+    /// <param name="text">The file's text.</param>
+    /// <param name="isThere">Whether a relative link, its anchor left out, leads to something.</param>
+    public static IReadOnlyList<Fault> Faults(string file, string text, Func<string, bool> isThere)
+    {
+        MarkdownDocument document;
+        try
+        {
+            document = Markdown.Parse(text.ReplaceLineEndings("\n"), Pipeline);
+        }
+        catch (ArgumentException)
+        {
+            return [new Fault(file, 1, "Lists or quotes are nested too deeply to be read.")];
+        }
+
+        var breaks = document.Descendants<LineBreakInline>()
+            .Select(b => new Fault(file, b.Line + 1, "A line ends in the middle of a paragraph: write each paragraph or point in one line."));
+        var links = document.Descendants<LinkInline>().Where(l => IsDead(l.Url ?? "", isThere))
+            .Select(l => new Fault(file, l.Line + 1, $"The link '{l.Url}' leads nowhere: write the path from this file to one that is there."));
+        return [.. breaks.Concat(links).OrderBy(f => f.Line)];
+    }
+
+    static bool IsDead(string link, Func<string, bool> isThere)
+    {
+        if (link.Length == 0) return true;
+        if (link.StartsWith('#') || Uri.TryCreate(link, UriKind.Absolute, out var address) && address.Scheme is "http" or "https" or "mailto") return false;
+        var path = Uri.UnescapeDataString(link.Split('#')[0]);
+        return !isThere(path);
+    }
+}

@@ -1,0 +1,91 @@
+using System.Reflection;
+using Apprentice.Content.Topics;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Commands;
+
+/// <summary>The files that the program teaches from: those of a folder, or those inside the program.</summary>
+public sealed class Shelf
+{
+    /// <summary>Folder of the topics, beside the program and in the repository.</summary>
+    public const string Topics = "question-bank";
+
+    /// <summary>Folder of the lessons, beside the program and in the repository.</summary>
+    public const string Lessons = "lessons";
+
+    const string Ending = ".md";
+    readonly IReadOnlyList<ContentFile> _files;
+
+    Shelf(string folder, IReadOnlyList<ContentFile> files) => (Folder, _files) = (folder, files);
+
+    /// <summary>Where the files stand, for sentences.</summary>
+    public string Folder { get; }
+
+    /// <summary>Short names of the topics, by alphabet.</summary>
+    public IReadOnlyList<string> Ids => [.. _files.Select(f => Path.GetFileNameWithoutExtension(f.Name))];
+
+    /// <summary>The files, by alphabet.</summary>
+    public IReadOnlyList<ContentFile> Files => _files;
+
+    /// <summary>The shelf of topics: of the folder if one is named, else of the folder beside the program, else of the program itself.</summary>
+    /// <exception cref="Complaint">The named folder is not there.</exception>
+    public static Shelf OfTopics(string? folder)
+    {
+        if (folder is not null) return OfFolder(folder);
+        var beside = Path.Combine(AppContext.BaseDirectory, Topics);
+        return Directory.Exists(beside) ? OfFolder(beside) : Inside(Topics);
+    }
+
+    /// <summary>The Markdown files of a folder and of those in it.</summary>
+    /// <exception cref="Complaint">The folder is not there.</exception>
+    public static Shelf OfFolder(string folder)
+    {
+        if (!Directory.Exists(folder)) throw new Complaint($"There is no folder '{folder}'.", ExitCode.Usage);
+        var names = Directory.EnumerateFiles(folder, "*" + Ending, SearchOption.AllDirectories).Order(StringComparer.Ordinal);
+        return new Shelf(folder, [.. names.Select(name => new ContentFile(name, () => File.ReadAllText(name)))]);
+    }
+
+    /// <summary>The files of one folder as they travel inside the program.</summary>
+    public static Shelf Inside(string folder)
+    {
+        var program = Assembly.GetExecutingAssembly();
+        var names = program.GetManifestResourceNames().Where(n => n.StartsWith(folder + "/", StringComparison.Ordinal)).Order(StringComparer.Ordinal);
+        return new Shelf(folder, [.. names.Select(name => new ContentFile(name, () => TextOf(program, name)))]);
+    }
+
+    /// <summary>What reading one topic came to.</summary>
+    /// <exception cref="Complaint">There is no topic of that name.</exception>
+    public TopicReading Read(string id)
+    {
+        var file = Choose.One("topic", id, _files, f => Path.GetFileNameWithoutExtension(f.Name));
+        return TopicReader.Read(file.Name, file.Text());
+    }
+
+    /// <summary>The topic of that name.</summary>
+    /// <exception cref="Complaint">There is no topic of that name, or its file has faults.</exception>
+    public Topic Topic(string id)
+    {
+        var reading = Read(id);
+        return reading.Topic ?? throw new Complaint(
+            $"The topic {id} has {Plural.Of(reading.Faults.Count, "fault")}; the first is {reading.Faults[0]}", ExitCode.Fault);
+    }
+
+    static string TextOf(Assembly program, string name)
+    {
+        using var stream = program.GetManifestResourceStream(name) ?? throw new FileNotFoundException("not inside the program", name);
+        using var reader = new StreamReader(stream);
+        return reader.ReadToEnd();
+    }
+}
+
+/// <summary>A file of the shelf.</summary>
+/// <param name="Name">Its name with its folder.</param>
+/// <param name="Text">Reads it.</param>
+public sealed record ContentFile(string Name, Func<string> Text);
+
+/// <summary>Counts in words.</summary>
+static class Plural
+{
+    /// <summary>"1 fault", "2 faults".</summary>
+    public static string Of(int count, string one) => $"{count} {one}{(count == 1 ? "" : "s")}";
+}
