@@ -83,6 +83,17 @@ static class Some
         Shows = shows,
     };
 
+    /// <summary>A size measured with the given step, uncertainty and range.</summary>
+    public static Shows.Measured Measured(double step, double uncertainty, double low, double high, params Slip[] slips) => new()
+    {
+        Dimension = "size",
+        Step = step,
+        Uncertainty = uncertainty,
+        Low = low,
+        High = high,
+        Slips = slips,
+    };
+
     public static Scene Scene(Topic topic) => new(HistoryTable.Of(topic, 0));
 
     public static Finding Saw(string clue, int finding) => new(clue, Channel.Bench, new Seen.Named($"f{finding}"));

@@ -94,6 +94,15 @@ public sealed record Way(double Share, double Slope, double Intercept, double Un
 /// <param name="High">Upper end of the range, mm.</param>
 public sealed record SizeSpread(double? Mean, double Sigma, double Low, double High)
 {
+    // Roots of the Legendre polynomial of degree 8 above 0, and the weights of Gauss's rule, to 18 digits.
+    static readonly (double Node, double Weight)[] Legendre =
+    [
+        (0.183434642495649805, 0.362683783378361983),
+        (0.525532409916328986, 0.313706645877887287),
+        (0.79666647741362674, 0.222381034453374471),
+        (0.960289856497536232, 0.101228536290376259),
+    ];
+
     /// <summary>P(low ≤ slope·T + u·N &lt; high), N ~ Normal(0, 1).</summary>
     public double Between(double low, double high, double slope, double u)
     {
@@ -102,18 +111,35 @@ public sealed record SizeSpread(double? Mean, double Sigma, double Low, double H
         return Real.Phi((high - (slope * mean)) / s) - Real.Phi((low - (slope * mean)) / s);
     }
 
-    /// <summary>Points and weights of the trapezoid rule over the true size: exact to about 1e-12 for products of readings at least as wide as <paramref name="width"/>.</summary>
+    /// <summary>Points and weights of a rule over the true size: exact to about 1e-12 for products of readings at least as wide as <paramref name="width"/>.</summary>
     /// <param name="width">Effective width of what is integrated, mm: (1/σ² + Σ slope²/u²)^−½.</param>
-    public IEnumerable<(double Size, double Weight)> Points(double width)
+    public IEnumerable<(double Size, double Weight)> Points(double width) => Mean is { } mean ? Trapezoid(mean, width) : Panels(width);
+
+    // All that is integrated has faded out at the ends, where the trapezoid rule is exact.
+    IEnumerable<(double Size, double Weight)> Trapezoid(double mean, double width)
     {
-        var (from, to) = Mean is { } mean ? (mean - (9 * Sigma), mean + (9 * Sigma)) : (Low, High);
-        var n = (int)Math.Ceiling((to - from) / (0.5 * width));
-        var h = (to - from) / n;
+        var n = (int)Math.Ceiling(18 * Sigma / (0.5 * width));
+        var h = 18 * Sigma / n;
         for (var i = 0; i <= n; i++)
         {
-            var t = from + (i * h);
-            var density = Mean is { } m ? Real.Density((t - m) / Sigma) / Sigma : 1 / (High - Low);
-            yield return (t, density * h * (i == 0 || i == n ? 0.5 : 1));
+            var t = mean - (9 * Sigma) + (i * h);
+            yield return (t, Real.Density((t - mean) / Sigma) / Sigma * h * (i == 0 || i == n ? 0.5 : 1));
+        }
+    }
+
+    // A flat spread ends abruptly: eight points of Gauss and Legendre on each panel of two widths.
+    IEnumerable<(double Size, double Weight)> Panels(double width)
+    {
+        var n = (int)Math.Ceiling((High - Low) / (2 * width));
+        var half = (High - Low) / (2 * n);
+        for (var i = 0; i < n; i++)
+        {
+            var middle = Low + (((2 * i) + 1) * half);
+            foreach (var (node, weight) in Legendre)
+            {
+                yield return (middle - (node * half), weight / (2 * n));
+                yield return (middle + (node * half), weight / (2 * n));
+            }
         }
     }
 
