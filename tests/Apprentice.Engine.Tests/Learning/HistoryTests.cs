@@ -62,7 +62,7 @@ public sealed class HistoryTests
     static LogEntry.JobStarted Started(int job, string? person, bool guided = false) => new(job, person, "bar", "v1", 7, Request, guided, 1);
 
     static LogEntry.Looked Looked(int job, string clue, int nth) =>
-        new(job, new Look(clue, nth), new Evidence.Finding(clue, Channel.Bench, new Evidence.Seen.Hidden()));
+        new(job, new Look(clue, nth), new Engine.Evidence.Finding(clue, Channel.Bench, new Engine.Evidence.Seen.Hidden()));
 
     static LogEntry.Answered Answered(int job) =>
         new(job, new Given([], [], null, null, null, Forced: false), new Verdict(InShort.RightToWait, [], Sound: true, SafetyError: false));
