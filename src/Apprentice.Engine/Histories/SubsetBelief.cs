@@ -15,10 +15,10 @@ public sealed class SubsetBelief
     readonly Dictionary<ulong, double[][]>[] _messages;
     readonly Dictionary<ulong, double[]> _rows = [];
 
-    /// <summary>Beliefs about one variable of a part, or about none.</summary>
+    /// <summary>Beliefs about one variable, or about none.</summary>
     /// <param name="model">The model.</param>
     /// <param name="findings">The findings.</param>
-    /// <param name="query">A variable of a part, or null for P(findings) alone.</param>
+    /// <param name="query">A variable of a part or of the spine, or null for P(findings) alone.</param>
     public SubsetBelief(Model model, FindingSet findings, Query? query)
     {
         (_model, _findings, _query) = (model, findings, query);
@@ -59,7 +59,7 @@ public sealed class SubsetBelief
                 else vector = message;
             }
 
-            if (vector is null) result[0] += weight;
+            if (vector is null) result[_query is { Part: < 0 } spine ? spine.ValueOf[row] : 0] += weight;
             else for (var v = 0; v < result.Length; v++) result[v] += weight * vector[v];
         }
 

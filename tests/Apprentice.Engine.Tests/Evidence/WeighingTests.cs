@@ -36,9 +36,9 @@ public sealed class WeighingTests
         {
             var query = small.Queries[0];
             var set = FindingSet.Independent(small.Model.Parts.Count, small.Findings);
-            var all = Weighing.LogOdds(small.Model, set.All, query, 0);
+            var all = LogOdds(small.Model, set.All, query, 0);
             if (!double.IsFinite(all)) return;
-            var whole = all - Weighing.LogOdds(small.Model, set.Of(0), query, 0);
+            var whole = all - LogOdds(small.Model, set.Of(0), query, 0);
             var shares = Weighing.Of(small.Model, set, query, 0).Sum(w => w.Share);
             if (double.IsFinite(shares)) Assert.Equal(whole, shares, 1e-9);
         });
@@ -56,7 +56,7 @@ public sealed class WeighingTests
             foreach (var i in order)
             {
                 var with = subset | (1UL << i);
-                shares[i] += (Weighing.LogOdds(network.Model, set.Of(with), query, 0) - Weighing.LogOdds(network.Model, set.Of(subset), query, 0)) / 24;
+                shares[i] += (LogOdds(network.Model, set.Of(with), query, 0) - LogOdds(network.Model, set.Of(subset), query, 0)) / 24;
                 subset = with;
             }
         }
@@ -83,7 +83,7 @@ public sealed class WeighingTests
         var model = new Model([0.45, 0.05, 0.05, 0.45], [], []);
         var set = FindingSet.Independent(0, [Some.Rows(sure), Some.Rows(sure), Some.Rows(sure)]);
         var weights = Weighing.Of(model, set, new Query(-1, 2, [0, 1, 0, 1]), 0);
-        var whole = Weighing.LogOdds(model, set.All, new Query(-1, 2, [0, 1, 0, 1]), 0);
+        var whole = LogOdds(model, set.All, new Query(-1, 2, [0, 1, 0, 1]), 0);
         Assert.Equal(10 * Math.Log10(9), whole, 0.001);
         Assert.All(weights, w => Assert.InRange(w.Without, -0.01, 0.01));
         Assert.All(weights, w => Assert.Equal(whole / 3, w.Share, 1e-9));
@@ -102,6 +102,8 @@ public sealed class WeighingTests
         Assert.Equal(0, orders[12].Share, 1e-9);
         Assert.Equal(exact.Sum(w => w.Share), orders.Sum(w => w.Share), 1e-9);
     }
+
+    static double LogOdds(Model model, Likelihood findings, Query query, int value) => Weighing.LogOdds(Belief.Joint(model, findings, [query]), value);
 
     static (Network Network, FindingSet Findings) Chest()
     {

@@ -1,3 +1,4 @@
+using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Histories;
 using CsCheck;
 
@@ -25,6 +26,21 @@ public sealed class BeliefTests
         {
             var story = small.Story();
             Assert.Equal(small.Enumerated(small.All, [], story)[0], Belief.Total(small.Model, small.All, story), Tolerance);
+        }
+    });
+
+    [Fact]
+    public void Beliefs_after_some_of_the_findings_are_those_of_these_findings_alone() => Check.Sample(Models, small =>
+    {
+        var set = FindingSet.Independent(small.Model.Parts.Count, small.Findings);
+        foreach (var query in small.Queries.Prepend(null))
+        {
+            var beliefs = new SubsetBelief(small.Model, set, query);
+            for (var subset = 0UL; subset <= set.Everything; subset++)
+            {
+                AssertClose(Belief.Joint(small.Model, set.Of(subset), query is null ? [] : [query]), beliefs.Joint(subset));
+                Assert.Equal(Belief.Total(small.Model, set.Of(subset)), beliefs.Total(subset), Tolerance);
+            }
         }
     });
 
