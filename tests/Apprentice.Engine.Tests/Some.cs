@@ -105,7 +105,7 @@ static class Some
 
     public static Enquiry Enquiry(IReadOnlyList<string> asks, params string[] onOffer) => new(Provenance, asks, null, Channel.Bench, onOffer);
 
-    /// <summary>Likelihoods for models of two values: what two-valued evidence says of the rows.</summary>
+    /// <summary>A finding that reads the spine of a model without parts.</summary>
     public static Likelihood Rows(params double[] rows) => Likelihood.OfRows(rows, 0);
 
     public static Month Month(int year, int month) => Engine.Quantities.Month.Of(year, month);
