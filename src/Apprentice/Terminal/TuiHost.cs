@@ -10,6 +10,7 @@ static class TuiHost
 {
     const int NoTerminal = 2;
     const int Crashed = 70;
+    static readonly TimeSpan Patience = TimeSpan.FromSeconds(2);
 
     /// <summary>Runs until the conversation ends.</summary>
     /// <param name="conversation">The conversation.</param>
@@ -60,6 +61,9 @@ static class TuiHost
             context.Cancel = true;
             signal = (int)context.Signal;
             app.Invoke(a => a.RequestStop());
+            // Where the terminal itself is gone the loop never gets to stop; every confirmed step is already on the disk.
+            var code = ExitCode(signal);
+            _ = Task.Delay(Patience).ContinueWith(_ => Environment.Exit(code), TaskScheduler.Default);
         }
         using var term = PosixSignalRegistration.Create(PosixSignal.SIGTERM, Stop);
         using var interrupt = PosixSignalRegistration.Create(PosixSignal.SIGINT, Stop);
@@ -71,13 +75,15 @@ static class TuiHost
             if (signal != 0) app.RequestStop();
         };
         app.Run(view);
-        return signal switch
-        {
-            0 => 0,
-            (int)PosixSignal.SIGTERM => 143,
-            (int)PosixSignal.SIGINT => 130,
-            (int)PosixSignal.SIGHUP => 129,
-            _ => 131,
-        };
+        return ExitCode(signal);
     }
+
+    static int ExitCode(int signal) => signal switch
+    {
+        0 => 0,
+        (int)PosixSignal.SIGTERM => 143,
+        (int)PosixSignal.SIGINT => 130,
+        (int)PosixSignal.SIGHUP => 129,
+        _ => 131,
+    };
 }
