@@ -35,7 +35,10 @@ static class Guide
         if (reasoning.Parts.All(p => p.Settled)) return Words.Of("guide.settled");
         if (reasoning.Ripe || reasoning.Next.Count == 0) return Words.Of("guide.ripe");
         var next = reasoning.Next[0];
-        var name = $"{on.OnOffer.ToList().FindIndex(c => string.Equals(c.Id, next.Clue, StringComparison.Ordinal)) + 1} {words.Clue(next.Clue)}";
+        string Name(string clue) => $"{on.OnOffer.ToList().FindIndex(c => string.Equals(c.Id, clue, StringComparison.Ordinal)) + 1} {words.Clue(clue)}";
+        var name = Name(next.Clue);
+        if (next.With is { } with && next.Settles >= 0.05)
+            return Words.Of("guide.pair", ("clue", name), ("with", Name(with)), ("tenths", Spoken.Tenths(next.Settles)));
         return next.Settles >= 0.05
             ? Words.Of("guide.best", ("clue", name), ("minutes", Spoken.Minutes(next.Minutes)), ("tenths", Spoken.Tenths(next.Settles)))
             : Words.Of("guide.some", ("clue", name), ("minutes", Spoken.Minutes(next.Minutes)));
