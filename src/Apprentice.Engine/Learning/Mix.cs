@@ -37,12 +37,15 @@ public static class Mix
             new CaseRequest(provenance.Id, want.Id, opening, select, offer, Questions: offer == Channel.Phone ? PhoneQuestions : null), dice.Seed());
     }
 
-    /// <summary>The first job of all: an ordinary bike on the stand, one thing asked, something told at the counter.</summary>
-    public static Draw First(Topic topic, long luck)
+    /// <summary>A person's first job: an ordinary bike on the stand, one thing asked, something told at the counter.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="job">Number of the job.</param>
+    /// <param name="luck">The number drawn at the first start.</param>
+    public static Draw First(Topic topic, int job, long luck)
     {
         var want = topic.Wants.OrderBy(w => w.Asks.Count).ThenBy(w => w.OrderLines.Count).First();
         var opening = topic.Openings.Count == 0 ? null : topic.Openings[0].Id;
-        return new Draw(new CaseRequest(topic.Provenances[0].Id, want.Id, opening, Selection.AsTheyCome, Channel.Bench), new Dice(luck, 0).Seed());
+        return new Draw(new CaseRequest(topic.Provenances[0].Id, want.Id, opening, Selection.AsTheyCome, Channel.Bench), new Dice(luck, -job).Seed());
     }
 
     /// <summary>The same job with nothing asked of its opening: for a request that is met too rarely.</summary>

@@ -26,7 +26,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
         var done = Form.Questions.Where(q => Form.Values.ContainsKey(q.Key)).ToList();
         return new Page(
             Words.Of("answer.title", ("job", Form.On.Number)),
-            Words.Of("job.right", ("who", world.Who), ("spent", Words.Of("job.bench-time", ("minutes", Spoken.Minutes(Form.On.Minutes))))).Trim(),
+            JobCardBlocks.Right(Form.On, world.Who),
             Question is { } question ? [.. Done(done), .. Ask(question)] : Review(done),
             [
                 Question is null ? Words.Of("answer.key-hand-in") : Question.Scale ? Words.Of("answer.key-sure") : Digits(world),

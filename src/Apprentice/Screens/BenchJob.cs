@@ -63,11 +63,11 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     /// <summary>A new job with its entry for the log.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="bench">The topic.</param>
-    /// <param name="guided">True for the very first job.</param>
+    /// <param name="guided">True for a person's first job.</param>
     public static (BenchJob Job, LogEntry Entry) New(World world, Workbench bench, bool guided)
     {
         var luck = world.History.Luck ?? 0;
-        var draw = guided ? Mix.First(bench.Topic, luck) : Mix.Next(bench.Topic, world.History, luck);
+        var draw = guided ? Mix.First(bench.Topic, world.History.NextJob, luck) : Mix.Next(bench.Topic, world.History, luck);
         var made = bench.Make(draw.Request, draw.Seed);
         if (made is null)
         {

@@ -28,9 +28,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var words = new TopicWords(On.Topic);
         return new Page(
             Words.Of("job.title", ("job", On.Number), ("topic", On.Topic.Title)),
-            Words.Of("job.right", ("who", On.Guided ? Words.Of("job.guided") : world.Who), ("spent", On.Left is { } left
-                ? Words.Of("job.asked", ("asked", On.Made.Job.Request.Questions - left ?? 0), ("of", On.Made.Job.Request.Questions ?? 0))
-                : Words.Of("job.bench-time", ("minutes", Spoken.Minutes(On.Minutes))))).Trim(),
+            JobCardBlocks.Right(On, On.Guided ? Words.Of("job.guided") : world.Who),
             [.. JobCardBlocks.Of(On), new Block.Rule(), Table(words)],
             Keys(world))
         {
@@ -91,13 +89,13 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     Block.Table Table(TopicWords words) => new(
         [
-            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with")), new(Words.Of("bench.min"), Right: true),
+            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true),
             new(Words.Of(Phone ? "bench.back" : "bench.found")),
         ],
         Rows(
         [
             .. On.OnOffer.Select(c => (string[])
-                [Phone && c.Ask.Length > 0 ? c.Ask : c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Found(words, c)]),
+                [c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Found(words, c)]),
             [Words.Of("bench.answer"), "", "", ""],
         ]));
 
@@ -130,7 +128,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     IEnumerable<Block> Detail(Clue clue)
     {
-        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo)));
+        yield return new Block.Text(Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : Words.Of("bench.detail", ("fromto", clue.FromTo)));
         if (clue.Access is { } id && On.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access && !Phone)
             yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))));
         if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution)));

@@ -16,9 +16,13 @@ static class Guide
             : [.. Of(on, on.Reasoning, words)];
     }
 
+    /// <summary>True when findings clash so much that a beginner should hear of it: the engine also marks the faintest conflict. The levels are judgement.</summary>
+    public static bool DoNotGoTogether(Reasoning reasoning) =>
+        reasoning.Conflict.Shown && (reasoning.Conflict.Score > 0.3 || reasoning.Conflict.Clashes.Any(c => c > 0.5));
+
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
     {
-        if (reasoning.Conflict.Shown) yield return Words.Of("guide.conflict");
+        if (DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
         else yield return Next(on, reasoning, words);

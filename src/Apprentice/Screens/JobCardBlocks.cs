@@ -5,6 +5,15 @@ namespace Apprentice.Screens;
 /// <summary>The job card: who wants what, where the bike comes from, what was told.</summary>
 static class JobCardBlocks
 {
+    /// <summary>The right end of the top line: who it is, and minutes or questions spent.</summary>
+    public static string Right(BenchJob on, string who)
+    {
+        var spent = on.Made.Job.Request.Questions is { } of
+            ? Words.Of("job.asked", ("asked", on.Looks.Count), ("of", of))
+            : Words.Of("job.bench-time", ("minutes", Spoken.Minutes(on.Minutes)));
+        return Words.Of("job.right", ("who", who), ("spent", spent)).Trim();
+    }
+
     /// <summary>The blocks of a job's card.</summary>
     public static IEnumerable<Block> Of(BenchJob on)
     {

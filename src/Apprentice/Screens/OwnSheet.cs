@@ -13,7 +13,7 @@ static class OwnSheet
         List<string> text = [];
         if (bike.Stops.Count > 0) text.AddRange(bike.Stops.Select(s => Words.Of("own.stop", ("text", Spoken.Capital(s.TrimEnd('.')) + "."))));
         text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
-        if (reasoning.Conflict.Shown)
+        if (Guide.DoNotGoTogether(reasoning))
         {
             text.Add(Words.Of("own.conflict"));
             text.AddRange(reasoning.Conflict.Explanations.Take(1).Select(e => Words.Of("own.maybe", ("story", Spoken.List([.. e.Story.Select(words.Tag)])))));

@@ -20,7 +20,7 @@ static class Start
     /// <param name="topic">Short name of the topic, or null to draw one.</param>
     public static Turn Job(World world, string? topic = null)
     {
-        var guided = world.History.Jobs.Count == 0;
+        var guided = !world.History.JobsOf(world.Person).Any();
         var bench = topic is not null ? world.Bench(topic) : guided ? Easiest(world) : Drawn(world);
         if (bench is null) return Turn.To(new FirstStartScreen());
         var (job, entry) = BenchJob.New(world, bench, guided);

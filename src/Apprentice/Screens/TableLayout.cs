@@ -5,6 +5,7 @@ static class TableLayout
 {
     const int Gap = 2;
     const int Least = 9;
+    const int Narrow = 70;
 
     /// <summary>The lines of a table.</summary>
     public static IEnumerable<Line> Lines(Block.Table table, int width)
@@ -12,7 +13,7 @@ static class TableLayout
         var keys = table.Rows.Max(r => (int?)r.Key.Length) ?? 0;
         var lead = table.Rows.Any(r => r.Key.Length > 0 || r.Marked) ? keys + 4 : 0;
         var all = Enumerable.Range(0, table.Columns.Count).ToList();
-        var shown = Fits(table, all, width - lead) ? all : all.Where(c => !table.Columns[c].Drop).ToList();
+        var shown = width >= Narrow || Fits(table, all, width - lead) ? all : all.Where(c => !table.Columns[c].Drop).ToList();
         var widths = Widths(table, shown, width - lead);
         var headers = table.Columns.Any(c => c.Header.Length > 0) ? Cells(shown, widths, table, c => table.Columns[c].Header) : [];
         foreach (var line in headers) yield return new Line(new string(' ', lead) + line);

@@ -45,7 +45,7 @@ public sealed class MixTests
     [Fact]
     public void The_first_job_is_an_ordinary_bike_on_the_stand()
     {
-        var first = Mix.First(Corpus.Topic("rim-size"), Luck);
+        var first = Mix.First(Corpus.Topic("rim-size"), 1, Luck);
         Assert.Equal(Selection.AsTheyCome, first.Request.Select);
         Assert.Equal(Channel.Bench, first.Request.Offer);
     }

@@ -47,6 +47,16 @@ public sealed class PracticeTests
     }
 
     [Fact]
+    public void Everybody_s_first_job_is_with_help()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToAnswer + "292{Enter}{Enter}Sam{Enter}");
+        Assert.False(Started(talk.Keys("1")).Guided);
+        Assert.True(Started(talk.Keys("0").Keys("62Kim{Enter}1")).Guided);
+    }
+
+    static LogEntry.JobStarted Started(Talk talk) => talk.Entries.Select(e => e.What).OfType<LogEntry.JobStarted>().Last();
+
+    [Fact]
     public void The_name_may_be_left_out()
     {
         var talk = new Talk([Corpus.Sample]).Keys(ToAnswer + "292{Enter}{Enter}{Enter}");
@@ -145,7 +155,7 @@ public sealed class PracticeTests
     static BenchJob Lever(World world)
     {
         var bench = world.Benches[0];
-        var draw = Mix.First(bench.Topic, 3);
+        var draw = Mix.First(bench.Topic, 1, 3);
         var made = bench.Make(draw.Request with { Want = "lever" }, draw.Seed) ?? throw new InvalidOperationException();
         return new BenchJob(1, bench, made, Guided: false, 1, []);
     }
