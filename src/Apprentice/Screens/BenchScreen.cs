@@ -103,10 +103,10 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     {
         var told = On.Made.Job.Told.Where(f => Is(f, clue)).Select(f => Words.Of("seen.told", ("seen", words.Seen(f))));
         var own = On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue))
-            .Select((f, i) => i == 0 ? words.Seen(f) : Words.Of("seen.again", ("seen", words.Seen(f))));
+            .Select((f, i) => i == 0 && !(Phone && On.Made.Job.Told.Any(t => Is(t, clue))) ? words.Seen(f) : Words.Of("seen.again", ("seen", words.Seen(f))));
         var all = told.Concat(own).ToList();
         if (all.Count == 0) return Words.Of("bench.open");
-        return On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
+        return !Phone && On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
     }
 
     List<Block> Foot(TopicWords words)

@@ -22,6 +22,7 @@ static class Guide
 
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
     {
+        if (on.Looks.Count == 0) yield return Words.Of("guide.take");
         if (DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));

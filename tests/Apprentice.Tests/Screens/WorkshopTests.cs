@@ -83,6 +83,19 @@ public sealed class WorkshopTests
     }
 
     [Fact]
+    public void A_right_not_settled_is_told_so()
+    {
+        var world = new Talk([Corpus.Sample]).World;
+        var job = Phone().Looking("plate").Looking("grip-fixing") with { Step = 3 };
+        var form = AnswerScreen.Of(job, BenchScreen.Of(job)).Form
+            .With("which:bar", "open").With("sure:bar", "6").With("do:grips", "ask").With("settled", "none").With("aside", "none").With("story", "none");
+        var grade = Assert.IsType<GradeScreen>(GradeScreen.HandIn(form).Next);
+        Assert.Equal(Engine.Grading.InShort.RightToWait, grade.Grade.InShort);
+        foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)])
+            Golden.Same($"grade-not-settled-{size.Columns}x{size.Rows}", string.Join('\n', Layout.Of(grade.Show(world), size).Select(l => l.Text.TrimEnd())) + "\n");
+    }
+
+    [Fact]
     public void A_changed_topic_leaves_the_marks_readable()
     {
         var before = new Talk([Corpus.Sample]).Keys("1123A151{Enter}{Enter}Sam{Enter}");

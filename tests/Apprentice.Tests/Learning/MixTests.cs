@@ -2,7 +2,7 @@ using Apprentice.Engine.Cases;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 
-namespace Apprentice.Tests.Screens;
+namespace Apprentice.Tests.Learning;
 
 public sealed class MixTests
 {
