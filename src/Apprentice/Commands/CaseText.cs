@@ -44,9 +44,16 @@ static class CaseText
         return $"{clue.Id}: {clue.Name} ({clue.Tool}, {Spoken.Minutes(clue.Minutes)} min{(access is null ? "" : $"; {access.Name}, {Spoken.Minutes(access.Minutes)} min")})";
     }
 
+    // A marking shows the same at every look, or nearly every: then it is said once.
+    static IEnumerable<string> Looks(Case made, string clue, TopicWords words)
+    {
+        var seen = made.Shows[clue].Select(words.Seen).ToList();
+        return seen.Distinct(StringComparer.Ordinal).Count() == 1 ? seen.Take(1) : seen;
+    }
+
     static void WriteSolution(TextWriter to, Workbench bench, Case made, TopicWords words)
     {
-        Section(to, "What each look shows", made.Job.Bench.Select(c => $"{c}: {string.Join(", ", made.Shows[c].Select(words.Seen))}"));
+        Section(to, "What each look shows", made.Job.Bench.Select(c => $"{c}: {string.Join(", ", Looks(made, c, words))}"));
         Section(to, "What the bike is", Truth(bench, made));
         var proof = bench.Prove(made);
         Section(to, "With every check", proof.Parts.Select(p => p.Settled

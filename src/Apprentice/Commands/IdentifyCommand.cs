@@ -25,7 +25,10 @@ static class IdentifyCommand
         {
             var it = Shelf.OfTopics(parsed.GetValue(folder)).Topic(parsed.GetRequiredValue(topic));
             var by = parsed.GetValue(channel) is { } c ? Choose.Value<Channel>("channel", c) : Channel.Bench;
-            var found = FindingText.ReadAll(it, parsed.GetValue(findings) ?? [], by);
+            var written = parsed.GetValue(findings) ?? [];
+            if (written.FirstOrDefault(w => w.StartsWith('-')) is { } option)
+                throw new Complaint($"{Choose.Unknown("option", option, command.Options.Select(o => o.Name))} See 'identify --help'.", ExitCode.Usage);
+            var found = FindingText.ReadAll(it, written, by);
             var enquiry = EnquiryOf(it, parsed.GetValue(provenance), parsed.GetValue(want), parsed.GetValue(asks), parsed.GetValue(tools), by);
             return Run(desk, it, enquiry, found, parsed.GetValue(json));
         });

@@ -53,11 +53,11 @@ static class LawsCommand
         var openings = topic.Openings.Select(o => o.Id).ToList();
         var leftOut = new List<string>();
         var made = 0;
-        for (var seed = 0UL; made < cases && openings.Count > 0; seed++)
+        for (var turn = 0; made < cases && openings.Count > 0; turn++)
         {
-            var opening = openings[(int)(seed % (ulong)openings.Count)];
-            var want = topic.Wants[(int)(seed % (ulong)topic.Wants.Count)].Id;
-            if (bench.Make(new CaseRequest(provenance, want, opening, select, Channel.Bench), seed) is { } one)
+            var opening = openings[turn % openings.Count];
+            var want = topic.Wants[turn % topic.Wants.Count].Id;
+            if (bench.Make(new CaseRequest(provenance, want, opening, select, Channel.Bench), SeedOf(turn)) is { } one)
             {
                 check.AddStages(one);
                 made++;
@@ -70,6 +70,19 @@ static class LawsCommand
 
         var worst = check.Cells.MaxBy(c => Math.Abs(c.Z));
         return new Trial(provenance, select, made, leftOut, check.Cells.Count, worst is null ? 0 : Math.Abs(worst.Z), worst);
+    }
+
+    // Cases of neighbouring seeds are too alike to count as independent, so the seeds are spread.
+    // Source: Steele, Lea, Flood, Fast Splittable Pseudorandom Number Generators, 2014, the mixing of SplitMix64.
+    static ulong SeedOf(int turn)
+    {
+        unchecked
+        {
+            var mixed = (ulong)(turn + 1) * 0x9E3779B97F4A7C15;
+            mixed = (mixed ^ (mixed >> 30)) * 0xBF58476D1CE4E5B9;
+            mixed = (mixed ^ (mixed >> 27)) * 0x94D049BB133111EB;
+            return mixed ^ (mixed >> 31);
+        }
     }
 
     static string Line(Trial trial) =>

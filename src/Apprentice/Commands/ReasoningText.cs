@@ -52,7 +52,7 @@ sealed class ReasoningText(TextWriter to, Topic topic, Enquiry enquiry, IReadOnl
     {
         yield return $"Something was changed, or a reading is wrong. Clashes most: {NameOf(reasoning.Conflict.Worst)} ({reasoning.Conflict.Worst + 1}).";
         foreach (var explanation in reasoning.Conflict.Explanations)
-            yield return $"It would be explained by: {Spoken.List([.. explanation.Story.Select(_words.Tag)])} ({Spoken.Twentieths(explanation.After)}).";
+            yield return $"It would be explained by: {Spoken.List([.. explanation.Story.Select(tag => $"{_words.Tag(tag)} [{tag}]")])} ({Spoken.Twentieths(explanation.After)}).";
     }
 
     void WriteDecision(LineDecision decision)
