@@ -43,9 +43,12 @@ public sealed class Workbench
         return maker.Make(request, seed);
     }
 
-    /// <summary>What all clues on offer amount to: whether the case is settled, by which deciding set, and the best decision. Shown, never used to choose a case.</summary>
-    public Reasoning Prove(Case made) =>
-        Reason(EnquiryOf(made.Job) with { OnOffer = [] }, [.. made.Job.Told, .. made.Job.Bench.Select(c => made.Look(c, 0))]);
+    /// <summary>What all clues on offer amount to. Shown, never used to choose a case.</summary>
+    public Proof Prove(Case made)
+    {
+        var findings = made.Job.Told.Concat(made.Job.Bench.Select(c => made.Look(c, 0))).ToList();
+        return new Reasoner(SceneOf(made.Job.Request.Provenance)).Prove(EnquiryOf(made.Job) with { OnOffer = [] }, findings);
+    }
 
     /// <summary>The enquiry of a job with everything still on offer.</summary>
     public Enquiry EnquiryOf(Job job) => new(

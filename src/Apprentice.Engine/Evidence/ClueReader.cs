@@ -125,10 +125,9 @@ public sealed class ClueReader
             return only.Model.Between(only.Value - half, only.Value + half, spread, right == 0);
         }
 
-        var precision = spread.Mean is null ? 0 : 1 / (spread.Sigma * spread.Sigma);
-        precision += readings.Sum(r => r.Model.Ways.Max(w => w.Slope * w.Slope / (w.Uncertainty * w.Uncertainty)));
-        var sum = 0.0;
-        foreach (var (size, weight) in spread.Points(1 / Math.Sqrt(precision)))
+        var points = SizePoints.Of(spread, readings);
+        var sum = points.Elsewhere * readings.Aggregate(1.0, (product, r) => product * r.Model.Blunder * r.Model.FlatStep) * (right >= 0 ? 0 : 1);
+        foreach (var (size, weight) in points.Points)
         {
             var product = weight;
             for (var i = 0; i < readings.Count; i++) product *= readings[i].Model.Given(readings[i].Value, size, right == i);

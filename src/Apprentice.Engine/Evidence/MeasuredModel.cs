@@ -62,6 +62,17 @@ public sealed class MeasuredModel
         return sum;
     }
 
+    /// <summary>Where on the true size a reading tells anything but a blunder, for each way of reading.</summary>
+    public IEnumerable<(double Low, double High)> Windows(double reading)
+    {
+        foreach (var way in Ways.Where(w => w.Share > 0))
+        {
+            var reach = ((9 * way.Uncertainty) + (Step / 2)) / Math.Abs(way.Slope);
+            var middle = (reading - way.Intercept) / way.Slope;
+            yield return (middle - reach, middle + reach);
+        }
+    }
+
     /// <summary>P(low ≤ reading &lt; high) when the true size is spread as given; closed form.</summary>
     /// <param name="low">Lower end, mm.</param>
     /// <param name="high">Upper end, mm.</param>
@@ -113,7 +124,13 @@ public sealed record SizeSpread(double? Mean, double Sigma, double Low, double H
 
     /// <summary>Points and weights of a rule over the true size: exact to about 1e-12 for products of readings at least as wide as <paramref name="width"/>.</summary>
     /// <param name="width">Effective width of what is integrated, mm: (1/σ² + Σ slope²/u²)^−½.</param>
-    public IEnumerable<(double Size, double Weight)> Points(double width) => Mean is { } mean ? Trapezoid(mean, width) : Panels(width);
+    public IEnumerable<(double Size, double Weight)> Points(double width) => Mean is { } mean ? Trapezoid(mean, width) : Panels(Low, High, width);
+
+    /// <summary>The same for a flat spread, within some intervals only.</summary>
+    /// <param name="width">Effective width, mm.</param>
+    /// <param name="within">Intervals inside the range that do not overlap.</param>
+    public IEnumerable<(double Size, double Weight)> Points(double width, IReadOnlyList<(double Low, double High)> within) =>
+        within.SelectMany(i => Panels(i.Low, i.High, width));
 
     // All that is integrated has faded out at the ends, where the trapezoid rule is exact.
     IEnumerable<(double Size, double Weight)> Trapezoid(double mean, double width)
@@ -128,17 +145,17 @@ public sealed record SizeSpread(double? Mean, double Sigma, double Low, double H
     }
 
     // A flat spread ends abruptly: eight points of Gauss and Legendre on each panel of two widths.
-    IEnumerable<(double Size, double Weight)> Panels(double width)
+    IEnumerable<(double Size, double Weight)> Panels(double low, double high, double width)
     {
-        var n = (int)Math.Ceiling((High - Low) / (2 * width));
-        var half = (High - Low) / (2 * n);
+        var n = (int)Math.Ceiling((high - low) / (2 * width));
+        var half = (high - low) / (2 * n);
         for (var i = 0; i < n; i++)
         {
-            var middle = Low + (((2 * i) + 1) * half);
+            var middle = low + (((2 * i) + 1) * half);
             foreach (var (node, weight) in Legendre)
             {
-                yield return (middle - (node * half), weight / (2 * n));
-                yield return (middle + (node * half), weight / (2 * n));
+                yield return (middle - (node * half), weight * half / (High - Low));
+                yield return (middle + (node * half), weight * half / (High - Low));
             }
         }
     }

@@ -28,9 +28,11 @@ sealed class NextChecks
         var again = Again(findings, odd).ToList();
         Ranked = unsettled.Count == 0 ? [] : Rank(ahead, findings, again);
         var now = _losses.Sum(l => l.Least(_weights));
-        var worth = Ranked.Any(n => n.Again) || _waits.Values.Any(w => w.Total < now - WorthOrdering);
-        Ripe = unsettled.Count == 0 || !worth;
-        Gain = Ripe ? 0 : Ranked.Any(n => n.Again) ? Topic.Costs.AskCost : now - _waits.Values.Min(w => w.Total);
+        var later = _waits.Values.Select(w => w.Total).DefaultIfEmpty(now).Min();
+        if (unsettled.Count > 0 && later >= now - WorthOrdering) later = RunFrom(new LongRun(scene, set, parts, _losses), findings);
+        var repeats = Ranked.Any(n => n.Again);
+        Ripe = unsettled.Count == 0 || !(repeats || later < now - WorthOrdering);
+        Gain = Ripe ? 0 : repeats ? Topic.Costs.AskCost : now - later;
     }
 
     /// <summary>Best first.</summary>
@@ -58,7 +60,7 @@ sealed class NextChecks
     {
         var looked = findings.Select(f => f.Clue).ToHashSet(StringComparer.Ordinal);
         var open = _enquiry.OnOffer.Where(c => !looked.Contains(c) && !_scene.Table.Names.ClueOf(c).Safety).ToList();
-        var off = findings.Where(f => f.Channel == Channel.Bench).Select(f => _scene.Table.Names.ClueOf(f.Clue).Access).OfType<string>().ToHashSet(StringComparer.Ordinal);
+        var off = AlreadyOff(findings);
         var outcomes = open.ToDictionary(c => c, c => _scene.Reader.OutcomesOf(c, _enquiry.Channel), StringComparer.Ordinal);
         var singles = open.ToDictionary(c => c, c => ahead.Single(outcomes[c]), StringComparer.Ordinal);
         var ranked = open.Select(c => Check(c, singles[c], Minutes([c], off))).ToList();
@@ -78,6 +80,32 @@ sealed class NextChecks
         var repeats = again.Select(c => new NextCheck(c, null, 0, _scene.Table.Names.ClueOf(c).Minutes, double.MaxValue, 0, true));
         return [.. repeats, .. ranked.Where(r => r.Bits > WorthOrdering).OrderByDescending(r => r.Score)];
     }
+
+    // The best checks in turn; a tool that reads the same size twice is taken once, since the two readings share its true size.
+    double RunFrom(LongRun run, IReadOnlyList<Finding> findings)
+    {
+        var chosen = new List<string>();
+        foreach (var check in Ranked.Where(r => !r.Again))
+        {
+            if (chosen.TrueForAll(c => !SameSize(c, check.Clue)) && findings.All(f => !SameSize(f.Clue, check.Clue))) chosen.Add(check.Clue);
+        }
+
+        var off = AlreadyOff(findings);
+        var checks = new List<(Outcomes Outcomes, double Cost)>();
+        foreach (var clue in chosen)
+        {
+            checks.Add((_scene.Reader.OutcomesOf(clue, _enquiry.Channel), Minutes([clue], off) * Topic.Costs.MinuteCost));
+            if (_scene.Table.Names.ClueOf(clue).Access is { } access) off.Add(access);
+        }
+
+        var least = run.Least(checks);
+        var now = _losses.Sum(l => l.Least(_weights));
+        if (least < now - WorthOrdering) _waits[chosen[0]] = new Waiting(0, [.. _losses.Select(l => l.Least(_weights) * least / now)]);
+        return least;
+    }
+
+    HashSet<string> AlreadyOff(IReadOnlyList<Finding> findings) =>
+        findings.Where(f => f.Channel == Channel.Bench).Select(f => _scene.Table.Names.ClueOf(f.Clue).Access).OfType<string>().ToHashSet(StringComparer.Ordinal);
 
     bool SameSize(string a, string b) =>
         _scene.Table.Names.ClueOf(a).Shows is Shows.Measured x && _scene.Table.Names.ClueOf(b).Shows is Shows.Measured y && x.Dimension == y.Dimension;

@@ -46,14 +46,6 @@ public static class OddReadings
     {
         var predictive = Predictive.Of(scene, findings, set, i);
         var mine = predictive.At(((Seen.Reading)findings[i].Seen).Millimetres);
-        if (mine >= TailBelow) return 1;
-        var tail = 0.0;
-        foreach (var reading in predictive.Steps())
-        {
-            var p = predictive.At(reading);
-            if (p <= mine * (1 + 1e-9)) tail += p;
-        }
-
-        return tail;
+        return mine >= TailBelow ? 1 : predictive.NoLikelierThan(mine);
     }
 }

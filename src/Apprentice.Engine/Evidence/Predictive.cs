@@ -1,4 +1,5 @@
 using Apprentice.Engine.Histories;
+using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Evidence;
@@ -6,6 +7,8 @@ namespace Apprentice.Engine.Evidence;
 /// <summary>What a reading is expected to be, given other findings.</summary>
 sealed class Predictive
 {
+    const double Reach = 6;
+    const double Faint = 1e-9;
     readonly MeasuredModel _model;
     readonly List<(double Weight, SizeSpread Spread)> _states;
     readonly List<(double Size, double Weight)> _grid;
@@ -46,28 +49,64 @@ sealed class Predictive
         return sum;
     }
 
-    /// <summary>All steps of the tool.</summary>
-    public IEnumerable<double> Steps()
+    /// <summary>P(a step no likelier than <paramref name="mine"/>), summed over the tool's range.</summary>
+    public double NoLikelierThan(double mine)
+    {
+        var tail = 0.0;
+        foreach (var p in _grid.Count == 0 ? Steps().Select(At) : FromGrid())
+        {
+            if (p <= mine * (1 + 1e-9)) tail += p;
+        }
+
+        return tail;
+    }
+
+    IEnumerable<double> Steps()
     {
         var first = Math.Floor((_model.Range.Low / _model.Step) + 0.5);
         var last = Math.Floor((_model.Range.High / _model.Step) + 0.5);
         for (var k = first; k <= last; k++) yield return k * _model.Step;
     }
 
+    // Each point of the true size is spread over the few steps within its reach.
+    double[] FromGrid()
+    {
+        var first = Math.Floor((_model.Range.Low / _model.Step) + 0.5);
+        var steps = new double[(int)(Math.Floor((_model.Range.High / _model.Step) + 0.5) - first) + 1];
+        Array.Fill(steps, _model.Blunder * _model.FlatStep);
+        foreach (var (size, weight) in _grid)
+        {
+            foreach (var way in _model.Ways.Where(w => w.Share > 0)) Spread(steps, first, way, (way.Slope * size) + way.Intercept, weight * way.Share);
+        }
+
+        return steps;
+    }
+
+    void Spread(double[] steps, double first, Way way, double middle, double weight)
+    {
+        var from = Math.Max(0, (int)Math.Floor(((middle - (Reach * way.Uncertainty)) / _model.Step) - first));
+        var to = Math.Min(steps.Length - 1, (int)Math.Ceiling(((middle + (Reach * way.Uncertainty)) / _model.Step) - first));
+        var before = Real.Phi((((from + first - 0.5) * _model.Step) - middle) / way.Uncertainty);
+        for (var k = from; k <= to; k++)
+        {
+            var after = Real.Phi((((k + first + 0.5) * _model.Step) - middle) / way.Uncertainty);
+            steps[k] += weight * (after - before);
+            before = after;
+        }
+    }
+
     // The true size after the other readings, as weighted points over all states; points of no weight are dropped.
     static List<(double Size, double Weight)> Grid(
         List<(double Weight, SizeSpread Spread)> states, List<(MeasuredModel Model, double Value)> others)
     {
-        var precision = others.Sum(o => o.Model.Ways.Max(w => w.Slope * w.Slope / (w.Uncertainty * w.Uncertainty)));
         var points = new List<(double Size, double Weight)>();
         foreach (var (weight, spread) in states)
         {
-            var width = 1 / Math.Sqrt(precision + (spread.Mean is null ? 0 : 1 / (spread.Sigma * spread.Sigma)));
-            foreach (var (size, w) in spread.Points(width))
+            foreach (var (size, w) in SizePoints.Of(spread, others).Points)
                 points.Add((size, others.Aggregate(weight * w, (product, o) => product * o.Model.Given(o.Value, size))));
         }
 
         var total = points.Sum(p => p.Weight);
-        return [.. points.Where(p => p.Weight > total * 1e-12).Select(p => (p.Size, p.Weight / total))];
+        return [.. points.Where(p => p.Weight > total * Faint).Select(p => (p.Size, p.Weight / total))];
     }
 }

@@ -25,7 +25,7 @@ public sealed class Reasoner
         var conflict = Conflicts.Of(_scene.Table, set);
         if (conflict.Impossible) return Impossible(enquiry, findings, conflict);
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, true)).ToList();
+        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Full)).ToList();
         var stops = StopsOf(findings);
         var next = new NextChecks(_scene, enquiry, findings, set, parts, odd);
         var decisions = enquiry.Want is null ? [] : next.Decisions(stops.Count > 0);
@@ -48,7 +48,7 @@ public sealed class Reasoner
         var set = _scene.Reader.SetOf(findings);
         if (!(Belief.Total(Model, set.All) > 0)) return null;
         var odd = OddReadings.Of(_scene, findings, set);
-        return [.. asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, false))];
+        return [.. asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Beliefs))];
     }
 
     /// <summary>The next checks, without the rest of the reasoning; empty when nothing allows the findings.</summary>
@@ -57,13 +57,23 @@ public sealed class Reasoner
         var set = _scene.Reader.SetOf(findings);
         if (!(Belief.Total(Model, set.All) > 0)) return ([], true, []);
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, false)).ToList();
+        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Beliefs)).ToList();
         var next = new NextChecks(_scene, enquiry, findings, set, parts, odd);
         return (next.Ranked, next.Ripe, parts);
     }
 
     /// <summary>Beliefs and decisions without weights, deciding sets and explanations; what nothing allows is answered by asking.</summary>
-    public (IReadOnlyList<PartBelief> Parts, IReadOnlyList<LineDecision> Decisions) Outline(Enquiry enquiry, IReadOnlyList<Finding> findings)
+    public (IReadOnlyList<PartBelief> Parts, IReadOnlyList<LineDecision> Decisions) Outline(Enquiry enquiry, IReadOnlyList<Finding> findings) =>
+        Outlined(enquiry, findings, Depth.Beliefs);
+
+    /// <summary>Whether findings settle what is asked, by which deciding set, and the best decisions.</summary>
+    public Proof Prove(Enquiry enquiry, IReadOnlyList<Finding> findings)
+    {
+        var (parts, decisions) = Outlined(enquiry, findings, Depth.DecidingSets);
+        return new Proof(parts, decisions, StopsOf(findings));
+    }
+
+    (IReadOnlyList<PartBelief> Parts, IReadOnlyList<LineDecision> Decisions) Outlined(Enquiry enquiry, IReadOnlyList<Finding> findings, Depth depth)
     {
         var set = _scene.Reader.SetOf(findings);
         if (!(Belief.Total(Model, set.All) > 0))
@@ -73,7 +83,7 @@ public sealed class Reasoner
         }
 
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, false)).ToList();
+        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, depth)).ToList();
         return (parts, new NextChecks(_scene, enquiry, findings, set, parts, odd).Decisions(StopsOf(findings).Count > 0));
     }
 
@@ -84,7 +94,7 @@ public sealed class Reasoner
             ? table.Findings.First(x => x.Id == named.Id).Stop : "").Where(s => s.Length > 0).Distinct(StringComparer.Ordinal),
     ];
 
-    PartBelief PartOf(int part, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd, bool full)
+    PartBelief PartOf(int part, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd, Depth depth)
     {
         var beliefs = _scene.ClassBeliefs(part, set.All) ?? throw new ArgumentException("nothing allows the findings", nameof(set));
         var leading = IndexOfMax(beliefs);
@@ -99,8 +109,8 @@ public sealed class Reasoner
             settleAt,
             settled,
             SurvivorsOf(beliefs, settleAt),
-            settled && full ? DecidingSet(part, leading, settleAt, findings, set, odd) : [],
-            full ? Weighing.Of(Model, set, _scene.ClassQuery(part), leading) : []);
+            settled && depth != Depth.Beliefs ? DecidingSet(part, leading, settleAt, findings, set, odd) : [],
+            depth == Depth.Full ? Weighing.Of(Model, set, _scene.ClassQuery(part), leading) : []);
     }
 
     int PartReadBy(string clue) => _scene.Table.Names.ClueOf(clue).Shows is Shows.Measured m
@@ -174,7 +184,7 @@ public sealed class Reasoner
     Reasoning Impossible(Enquiry enquiry, IReadOnlyList<Finding> findings, Conflict conflict)
     {
         var nothing = _scene.Reader.SetOf([]);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), [], nothing, [], false) with { Settled = false })
+        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), [], nothing, [], Depth.Beliefs) with { Settled = false })
             .Select(p => p with { Weights = [.. findings.Select(_ => new FindingWeight(0, 0, 0))] });
         return new Reasoning
         {
@@ -187,5 +197,13 @@ public sealed class Reasoner
             Ripe = true,
             Gain = 0,
         };
+    }
+
+    /// <summary>How much to work out.</summary>
+    enum Depth
+    {
+        Beliefs,
+        DecidingSets,
+        Full,
     }
 }

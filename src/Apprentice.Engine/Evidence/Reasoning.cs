@@ -144,3 +144,9 @@ public abstract record Choice
     /// <summary>Stop and ask: the lead, the maker, or the customer to bring the bike.</summary>
     public sealed record Ask : Choice;
 }
+
+/// <summary>What all checks on offer amount to.</summary>
+/// <param name="Parts">Beliefs per part asked about, with deciding sets, without weights.</param>
+/// <param name="Decisions">Decisions per order line.</param>
+/// <param name="Stops">What stops the job.</param>
+public sealed record Proof(IReadOnlyList<PartBelief> Parts, IReadOnlyList<LineDecision> Decisions, IReadOnlyList<string> Stops);

@@ -18,7 +18,7 @@ public class GradingLawTests
     {
         var bench = Corpus.Bench(id);
         var want = bench.Topic.Wants[0];
-        foreach (var made in Sample(bench, want, 3))
+        foreach (var made in Sample(bench, want, 2))
         {
             var grader = new Grader(bench, made);
             foreach (var looks in new[] { [], Strategies.Path(bench, made) })
@@ -42,7 +42,7 @@ public class GradingLawTests
         var bench = Corpus.Bench(id);
         var want = bench.Topic.Wants[0];
         var met = 0;
-        foreach (var made in Some.Cases(bench, Request(bench, want, Channel.Phone), 60))
+        foreach (var made in Some.Cases(bench, Request(bench, want, Channel.Phone), 40))
         {
             var looks = Strategies.Path(bench, made);
             var honest = Strategies.Honest(bench, made, looks);
@@ -69,7 +69,7 @@ public class GradingLawTests
     {
         var bench = Corpus.Bench(id);
         var totals = new Dictionary<string, double>(StringComparer.Ordinal);
-        foreach (var made in Sample(bench, bench.Topic.Wants[0], 15))
+        foreach (var made in Sample(bench, bench.Topic.Wants[0], 8))
         {
             var grader = new Grader(bench, made);
             foreach (var (name, answer) in Strategies.Whole(bench, made))
@@ -80,7 +80,7 @@ public class GradingLawTests
         }
 
         foreach (var (name, total) in totals.Where(t => t.Key != "path"))
-            Assert.True(total < totals["path"] - (0.05 * 15), $"{name} {total / 15:0.000} against {totals["path"] / 15:0.000}");
+            Assert.True(total < totals["path"] - (0.05 * 8), $"{name} {total / 8:0.000} against {totals["path"] / 8:0.000}");
     }
 
     static double Mark(Grade grade, Aspect aspect) => grade.Parts.FirstOrDefault(p => p.Aspect == aspect)?.Mark ?? 1;
