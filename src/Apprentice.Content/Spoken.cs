@@ -5,11 +5,11 @@ namespace Apprentice.Content;
 /// <summary>Figures as they are spoken: of 10, of 20, of 100 bikes, and never above 99 of 100.</summary>
 public static class Spoken
 {
-    /// <summary>"about 17 of 20", "about 98 of 100", "fewer than 1 of 20".</summary>
+    /// <summary>"about 17 of 20", "about 98 of 100" (rounded down: nothing is said to be surer than it is), "fewer than 1 of 20".</summary>
     /// <param name="share">0 to 1.</param>
     public static string Twentieths(double share) => share switch
     {
-        >= 0.975 => Words.Of("spoken.of-hundred", ("n", Math.Min(99, Whole(100 * share)))),
+        >= 0.975 => Words.Of("spoken.of-hundred", ("n", Math.Min(99, (int)Math.Floor((100 * share) + 1e-9)))),
         < 0.025 => Words.Of("spoken.fewer"),
         _ => Words.Of("spoken.of-twenty", ("n", Whole(20 * share))),
     };

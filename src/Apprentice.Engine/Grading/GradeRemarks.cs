@@ -29,8 +29,10 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var named = answer.Parts.All(p => p.Kind is null) ? null : answer.Parts.Select((p, i) => (p, i)).FirstOrDefault(x => x.p.Kind is not null).p;
         var sound = Enumerable.Range(0, answer.Parts.Count).All(i => Best(j => j.Identification(i)) >= 0.5);
         var right = answer.Parts.All(p => p.Kind is null || IsTrue(p));
-        if (named is null && shown.Ripe && sound) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (!shown.Ripe && !sound && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
+        var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !(shown.Unsafe() && own.Unsafe());
+        if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(right && named is not null ? "grade.short.order" : "grade.short.order-other"));
+        if (named is null && shown.Ripe && sound) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && right) return (Grading.InShort.RightForTheRightReason, Remark.Of("grade.short.right"));
         if (sound) return (Grading.InShort.GoodJudgementOddBike, Remark.Of("grade.short.odd", ("rare", new Value.OneOf(MissShare()))));
         if (right && named is not null && answer.Parts.All(p => p.Kind is not null)) return (Grading.InShort.RightByLuck, Remark.Of("grade.short.luck", ("others", new Value.Chance(MissShare()))));
@@ -110,7 +112,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
             ? (good ? "grade.which.rightly-open" : shown.Ripe ? "grade.which.was-settled" : "grade.which.too-early")
             : belief.ClassOf(answer.Parts[worst].Kind ?? Kind.NoneId) == belief.Leading ? (good ? "grade.which.settled" : "grade.which.thin") : (good ? "grade.which.arguable" : "grade.which.other");
         return new GradePart(
-            Aspect.Identification, marks[worst], Remark.Of(key, ("leading", leading), ("chance", chance)),
+            Aspect.Identification, marks[worst], Remark.Of(key, ("leading", leading), ("chance", chance), ("level", new Value.Chance(belief.SettleAt))),
             Remark.Of("grade.rule.which", ("leading", leading), ("chance", chance), ("level", new Value.Chance(belief.SettleAt)), ("mark", new Value.Mark(marks[worst]))));
     }
 
@@ -134,9 +136,13 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var worst = marks.IndexOf(marks.Min());
         var best = shown.Reasoning.Decisions[worst].Best;
         var option = shown.OptionOf(worst);
-        var rule = Remark.Of("grade.rule.order", ("best", new Value.OfChoice(best.Choice)), ("loss", new Value.Money((option?.Loss ?? best.Loss) - best.Loss)), ("mark", new Value.Mark(marks[worst])));
+        var level = shown.HazardLevel(worst);
+        var rule = level is { } settle
+            ? Remark.Of("grade.rule.order-hurts", ("best", new Value.OfChoice(best.Choice)), ("level", new Value.Chance(settle)), ("mark", new Value.Mark(marks[worst])))
+            : Remark.Of("grade.rule.order", ("best", new Value.OfChoice(best.Choice)), ("loss", new Value.Money((option?.Loss ?? best.Loss) - best.Loss)), ("mark", new Value.Mark(marks[worst])));
         if (marks[worst] >= 0.85) return new GradePart(Aspect.Decision, marks[worst], Fitted(worst), rule);
-        var remark = option is { WrongShare: > 0.005 }
+        var remark = level is not null && option is { WrongShare: > 0.005 } ? Remark.Of("grade.order.hurts", ("chance", new Value.Chance(option.WrongShare)))
+            : option is { WrongShare: > 0.005 }
             ? Remark.Of("grade.order.loses", ("money", new Value.Money(option.Money)), ("days", new Value.Days(option.Days)), ("chance", new Value.Chance(option.WrongShare)))
             : Remark.Of("grade.order.better", ("best", new Value.OfChoice(best.Choice)));
         return new GradePart(Aspect.Decision, marks[worst], remark, rule);

@@ -15,8 +15,8 @@ sealed class Judgement
         (_bench, _case, _answer, Findings) = (bench, made, answer, findings);
         var left = made.Job.Request.Questions is { } most && answer.Looks.Count >= most ? [] : made.Job.Bench;
         Reasoning = bench.Reason(bench.EnquiryOf(made.Job) with { OnOffer = left }, findings);
-        Ripe = Reasoning.Ripe || Reasoning.Stops.Count > 0;
         Variants = [.. bench.Variants.Select(v => VariantOf(v, findings))];
+        Ripe = Reasoning.Ripe || Reasoning.Stops.Count > 0 || Variants.Any(v => v.Settled.All(s => s >= 0));
     }
 
     public IReadOnlyList<Finding> Findings { get; }
@@ -25,6 +25,7 @@ sealed class Judgement
 
     public Reasoning Reasoning { get; }
 
+    /// <summary>True when answering now can be defended: ripe, stopped by a sign, or settled once the judged figures are moved within reason.</summary>
     public bool Ripe { get; }
 
     /// <summary>Per variant of the judged figures: per part the settled class or −1, per order line the best choice that does not wait.</summary>
@@ -71,6 +72,18 @@ sealed class Judgement
         return Math.Max(0, 1 - ((option.Loss - Reasoning.Decisions[line].Best.Loss) / _bench.Topic.Costs.AskCost));
     }
 
+    /// <summary>The settle level of the parts that an ordered spare that can hurt depends on; null when nothing ordered on the line can hurt.</summary>
+    public double? HazardLevel(int line)
+    {
+        var spares = _answer.Orders[line] switch
+        {
+            Choice.Order order => _bench.Topic.Spares.Where(s => s.Id == order.Spare && s.Hazard).ToList(),
+            Choice.OrderTwo two => [.. _bench.Topic.Spares.Where(s => (s.Id == two.First || s.Id == two.Second) && s.Hazard)],
+            _ => [],
+        };
+        return spares.Count == 0 ? null : _bench.Topic.Parts.Where(p => spares.Any(s => s.Fits.Any(f => f.Part == p.Id))).Max(p => p.SettleAt);
+    }
+
     public Option? OptionOf(int line) => Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(_answer.Orders[line]));
 
     /// <summary>A part that can hurt, ordered although these findings leave more doubt than its settle level allows; or a stop sign passed over.</summary>
@@ -84,18 +97,8 @@ sealed class Judgement
 
     static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
 
-    bool Hazardous(int line)
-    {
-        var spares = _answer.Orders[line] switch
-        {
-            Choice.Order order => _bench.Topic.Spares.Where(s => s.Id == order.Spare && s.Hazard).ToList(),
-            Choice.OrderTwo two => [.. _bench.Topic.Spares.Where(s => (s.Id == two.First || s.Id == two.Second) && s.Hazard)],
-            _ => [],
-        };
-        if (spares.Count == 0 || OptionOf(line) is not { } option) return false;
-        var settle = _bench.Topic.Parts.Where(p => spares.Any(s => s.Fits.Any(f => f.Part == p.Id))).Max(p => p.SettleAt);
-        return option.WrongShare > 1 - settle + 1e-9;
-    }
+    bool Hazardous(int line) =>
+        HazardLevel(line) is { } settle && OptionOf(line) is { } option && option.WrongShare > 1 - settle + 1e-9;
 
     bool Accepted(int part, int named) => Variants.Any(v => v.Settled[part] == named);
 
