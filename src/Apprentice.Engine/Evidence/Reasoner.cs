@@ -25,7 +25,7 @@ public sealed class Reasoner
         var conflict = Conflicts.Of(_scene.Table, set);
         if (conflict.Impossible) return Impossible(enquiry, findings, conflict);
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Full)).ToList();
+        var parts = PartsOf(enquiry.Asks, findings, set, odd, Depth.Full);
         var stops = StopsOf(findings);
         var next = new NextChecks(_scene, enquiry, findings, set, parts, odd);
         var decisions = enquiry.Want is null ? [] : next.Decisions(stops.Count > 0);
@@ -48,7 +48,7 @@ public sealed class Reasoner
         var set = _scene.Reader.SetOf(findings);
         if (!(Belief.Total(Model, set.All) > 0)) return null;
         var odd = OddReadings.Of(_scene, findings, set);
-        return [.. asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Beliefs))];
+        return PartsOf(asks, findings, set, odd, Depth.Beliefs);
     }
 
     /// <summary>The next checks, without the rest of the reasoning; empty when nothing allows the findings.</summary>
@@ -57,7 +57,7 @@ public sealed class Reasoner
         var set = _scene.Reader.SetOf(findings);
         if (!(Belief.Total(Model, set.All) > 0)) return ([], true, []);
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, Depth.Beliefs)).ToList();
+        var parts = PartsOf(enquiry.Asks, findings, set, odd, Depth.Beliefs);
         var next = new NextChecks(_scene, enquiry, findings, set, parts, odd);
         return (next.Ranked, next.Ripe, parts);
     }
@@ -83,7 +83,7 @@ public sealed class Reasoner
         }
 
         var odd = OddReadings.Of(_scene, findings, set);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), findings, set, odd, depth)).ToList();
+        var parts = PartsOf(enquiry.Asks, findings, set, odd, depth);
         return (parts, new NextChecks(_scene, enquiry, findings, set, parts, odd).Decisions(StopsOf(findings).Count > 0));
     }
 
@@ -94,9 +94,15 @@ public sealed class Reasoner
             ? table.Findings.First(x => x.Id == named.Id).Stop : "").Where(s => s.Length > 0).Distinct(StringComparer.Ordinal),
     ];
 
-    PartBelief PartOf(int part, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd, Depth depth)
+    List<PartBelief> PartsOf(IReadOnlyList<string> asks, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd, Depth depth)
     {
-        var beliefs = _scene.ClassBeliefs(part, set.All) ?? throw new ArgumentException("nothing allows the findings", nameof(set));
+        var all = _scene.AllClassBeliefs(set.All) ?? throw new ArgumentException("nothing allows the findings", nameof(set));
+        return [.. asks.Select(p => PartOf(_scene.Table.Names.Part(p), all, findings, set, odd, depth))];
+    }
+
+    PartBelief PartOf(int part, IReadOnlyList<double[]> all, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd, Depth depth)
+    {
+        var beliefs = all[part];
         var leading = IndexOfMax(beliefs);
         var settleAt = _scene.SettleAt(part);
         var standing = odd.Any(o => o.Stands && PartReadBy(findings[o.Finding].Clue) == part);
@@ -184,7 +190,7 @@ public sealed class Reasoner
     Reasoning Impossible(Enquiry enquiry, IReadOnlyList<Finding> findings, Conflict conflict)
     {
         var nothing = _scene.Reader.SetOf([]);
-        var parts = enquiry.Asks.Select(p => PartOf(_scene.Table.Names.Part(p), [], nothing, [], Depth.Beliefs) with { Settled = false })
+        var parts = PartsOf(enquiry.Asks, [], nothing, [], Depth.Beliefs).Select(p => p with { Settled = false })
             .Select(p => p with { Weights = [.. findings.Select(_ => new FindingWeight(0, 0, 0))] });
         return new Reasoning
         {

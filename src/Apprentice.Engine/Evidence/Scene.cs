@@ -33,9 +33,26 @@ public sealed class Scene
     public double[] ClassWeights(int part, Likelihood findings) => Belief.Joint(Table.Model, findings, [ClassQuery(part)]);
 
     /// <summary>Belief per class of a part, or null when nothing allows the findings.</summary>
-    public double[]? ClassBeliefs(int part, Likelihood findings)
+    public double[]? ClassBeliefs(int part, Likelihood findings) => Normal(ClassWeights(part, findings));
+
+    /// <summary>Belief per class of each part, all in one pass; null when nothing allows the findings.</summary>
+    public IReadOnlyList<double[]>? AllClassBeliefs(Likelihood findings)
     {
-        var weights = ClassWeights(part, findings);
+        var states = Marginals.Of(Table.Model, findings);
+        var all = new List<double[]>();
+        for (var part = 0; part < states.Length; part++)
+        {
+            var weights = new double[Classes[part].Count];
+            for (var s = 0; s < states[part].Length; s++) weights[Classes[part].ClassOfKind[Table.States[part][s].Kind]] += states[part][s];
+            if (Normal(weights) is not { } beliefs) return null;
+            all.Add(beliefs);
+        }
+
+        return all;
+    }
+
+    static double[]? Normal(double[] weights)
+    {
         var total = 0.0;
         foreach (var w in weights) total += w;
         if (!(total > 0)) return null;

@@ -31,6 +31,8 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var right = answer.Parts.All(p => p.Kind is null || IsTrue(p));
         if (!shown.Ripe && !sound && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
         var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !(shown.Unsafe() && own.Unsafe());
+        var waits = named is null && shown.Ripe && sound && answer.Orders.All(o => o is Choice.Ask or Choice.Wait);
+        if (waits) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(right && named is not null ? "grade.short.order" : "grade.short.order-other"));
         if (named is null && shown.Ripe && sound) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && right) return (Grading.InShort.RightForTheRightReason, Remark.Of("grade.short.right"));

@@ -17,6 +17,7 @@ public sealed class Model
         Roots = [.. Enumerable.Range(0, parts.Count).Where(p => parts[p].Host < 0)];
         Groups = new SubtreeGroups[parts.Count];
         for (var p = parts.Count - 1; p >= 0; p--) Groups[p] = SubtreeGroups.Of(this, p);
+        Flat = [.. parts.Select((part, p) => FlatTables.Of(part, part.Host < 0 ? 1 : parts[part.Host].Kinds, Groups[p].FirstRow))];
     }
 
     /// <summary>Weight per spine row.</summary>
@@ -33,6 +34,8 @@ public sealed class Model
     internal int[] Roots { get; }
 
     internal SubtreeGroups[] Groups { get; }
+
+    internal FlatTables[] Flat { get; }
 }
 
 /// <summary>One part: its table per spine row.</summary>
@@ -83,5 +86,34 @@ sealed class SubtreeGroups
         }
 
         return new SubtreeGroups(groups, [.. first]);
+    }
+}
+
+/// <summary>The tables of a part one after another in memory, by group of rows and kind of the host.</summary>
+/// <param name="Starts">Where each table begins, and where the last one ends: groups × kinds of the host + 1.</param>
+/// <param name="Shares">Probabilities.</param>
+/// <param name="States">State of each.</param>
+/// <param name="Kinds">Kind of each.</param>
+sealed record FlatTables(int[] Starts, double[] Shares, int[] States, int[] Kinds)
+{
+    public static FlatTables Of(PartModel part, int hostKinds, int[] firstRow)
+    {
+        var starts = new List<int> { 0 };
+        var shares = new List<double>();
+        var states = new List<int>();
+        var kinds = new List<int>();
+        foreach (var row in firstRow)
+        {
+            var table = part.Tables[part.TableOfRow[row]];
+            for (var h = 0; h < hostKinds; h++)
+            {
+                shares.AddRange(table.Given(h));
+                states.AddRange(table.State);
+                kinds.AddRange(table.Kind);
+                starts.Add(shares.Count);
+            }
+        }
+
+        return new FlatTables([.. starts], [.. shares], [.. states], [.. kinds]);
     }
 }

@@ -42,7 +42,7 @@ public class GradingLawTests
         var bench = Corpus.Bench(id);
         var want = bench.Topic.Wants[0];
         var met = 0;
-        foreach (var made in Some.Cases(bench, Request(bench, want, Channel.Phone), 40))
+        foreach (var made in Some.Cases(bench, Request(bench, want, Channel.Phone) with { Questions = 1 }, 60))
         {
             var looks = Strategies.Path(bench, made);
             var honest = Strategies.Honest(bench, made, looks);
