@@ -70,7 +70,7 @@ static class DateChecks
     static Month? First(IEnumerable<Month> months, Func<Month, bool> which) => months.Where(which).Select(month => (Month?)month).Min();
 
     static IEnumerable<Month> MonthsOf(Topic topic) =>
-        topic.Lines.SelectMany(line => topic.Provenances.Select((_, p) => p).Where(p => line.Shares[p] > 0).SelectMany(p => MonthsOf(topic, line, p))).Distinct();
+        topic.Lines.SelectMany(line => topic.Provenances.Select((_, index) => index).Where(index => line.Shares[index] > 0).SelectMany(index => MonthsOf(topic, line, index))).Distinct();
 
     static IEnumerable<Month> MonthsOf(Topic topic, Line line, int provenance) =>
         topic.Years.Where(year => year.Shares[provenance] > 0)

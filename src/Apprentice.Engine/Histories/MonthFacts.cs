@@ -19,7 +19,7 @@ public sealed record MonthFacts(
     /// <param name="line">The line.</param>
     /// <param name="month">The month, or null for a topic without dates.</param>
     public static MonthFacts Of(Topic topic, Line line, Month? month) => new(
-        [.. topic.Packages.Select(p => BuildsOf(p, line, month))],
+        [.. topic.Packages.Select(package => BuildsOf(package, line, month))],
         [.. topic.Parts.Select(p => DateKind(p, month))],
         Possible(topic, line, month),
         line.Pitfall is not null && (line.PitfallFrom is null || month >= line.PitfallFrom),
