@@ -50,6 +50,26 @@ public sealed class Workbench
         return new Reasoner(SceneOf(made.Job.Request.Provenance)).Prove(EnquiryOf(made.Job) with { OnOffer = [] }, findings);
     }
 
+    /// <summary>Where the edge lies on the scale, in mm, when the learner takes a reading from a datum (0 right, n the clue's n-th slip).</summary>
+    /// <exception cref="ArgumentException">The clue is not measured, or has no such datum.</exception>
+    public double EdgeOf(Case made, string clue, int nth, int datum)
+    {
+        var scene = SceneOf(made.Job.Request.Provenance);
+        if (scene.Table.Names.ClueOf(clue).Shows is not Shows.Measured measured) throw new ArgumentException($"{clue} is not measured", nameof(clue));
+        var ways = scene.Reader.ModelOf(clue, made.Job.Request.Offer, null).Ways;
+        if (datum < 0 || datum >= ways.Count) throw new ArgumentException($"{clue} has no datum {datum}", nameof(datum));
+        return made.Edge(clue, nth, ways[datum], made.Truth.Sizes[scene.Table.Names.Dimension(measured.Dimension)]);
+    }
+
+    /// <summary>What a look of an answer showed: a reading taken from a chosen datum, to the tool's step, or else what the case shows.</summary>
+    public Finding Shown(Case made, Grading.Look look)
+    {
+        var shown = made.Look(look.Clue, look.Nth);
+        if (look.Datum is not { } datum || shown.Seen is not Seen.Reading) return shown;
+        var step = ((Shows.Measured)Topic.Clues.First(c => c.Id == look.Clue).Shows).Step;
+        return shown with { Seen = new Seen.Reading(Math.Floor((EdgeOf(made, look.Clue, look.Nth, datum) / step) + 0.5) * step), Datum = datum };
+    }
+
     /// <summary>The enquiry of a job with everything still on offer.</summary>
     public Enquiry EnquiryOf(Job job) => new(
         job.Request.Provenance, Topic.Wants.First(w => w.Id == job.Request.Want).Asks, job.Request.Want, job.Request.Offer, job.Bench);

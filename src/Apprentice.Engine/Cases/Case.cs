@@ -7,7 +7,9 @@ namespace Apprentice.Engine.Cases;
 /// <param name="Job">What a learner may see.</param>
 /// <param name="Truth">What is true; never on a screen before the answer.</param>
 /// <param name="Shows">What each clue would show, look by look, by short name of the clue.</param>
-public sealed record Case(Job Job, Truth Truth, IReadOnlyDictionary<string, IReadOnlyList<Finding>> Shows)
+/// <param name="Errors">Per measured clue and look, the error of a reading that the learner takes, in standard uncertainties.</param>
+public sealed record Case(
+    Job Job, Truth Truth, IReadOnlyDictionary<string, IReadOnlyList<Finding>> Shows, IReadOnlyDictionary<string, IReadOnlyList<double>> Errors)
 {
     /// <summary>How often one clue can be looked at.</summary>
     public const int LooksPerClue = 4;
@@ -16,6 +18,14 @@ public sealed record Case(Job Job, Truth Truth, IReadOnlyDictionary<string, IRea
     /// <param name="clue">A clue on offer or in the opening.</param>
     /// <param name="nth">0 for the first look; past the last one the last is shown again.</param>
     public Finding Look(string clue, int nth) => Shows[clue][Math.Min(nth, LooksPerClue - 1)];
+
+    /// <summary>Where the edge lies on the scale, in mm, when the learner takes a reading from a datum: between the marks, as real parts do.</summary>
+    /// <param name="clue">A measured clue on offer.</param>
+    /// <param name="nth">0 for the first look.</param>
+    /// <param name="way">The way of reading that the datum chosen makes.</param>
+    /// <param name="size">True size, mm.</param>
+    public double Edge(string clue, int nth, Way way, double size) =>
+        (way.Slope * size) + way.Intercept + (way.Uncertainty * Errors[clue][Math.Min(nth, LooksPerClue - 1)]);
 }
 
 /// <summary>A job as a learner meets it: no hidden history in it.</summary>

@@ -106,6 +106,8 @@ public sealed class CaseMaker
             shows[clue] = [.. Enumerable.Range(0, Case.LooksPerClue).Select(_ => hidden ? new Finding(clue, request.Offer, new Seen.Hidden()) : bike.Look(clue, request.Offer, rng))];
         }
 
-        return new Case(new Job(topic.Id, topic.Version, seed, request, told, bench), bike.Truth, shows);
+        var errors = bench.Where(c => _scene.Table.Names.ClueOf(c).Shows is Shows.Measured)
+            .ToDictionary(c => c, _ => (IReadOnlyList<double>)[.. Enumerable.Range(0, Case.LooksPerClue).Select(_ => rng.Normal())], StringComparer.Ordinal);
+        return new Case(new Job(topic.Id, topic.Version, seed, request, told, bench), bike.Truth, shows, errors);
     }
 }
