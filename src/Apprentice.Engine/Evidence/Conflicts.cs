@@ -53,7 +53,8 @@ public static class Conflicts
 
         if (!(total > 0)) return new Conflict(double.PositiveInfinity, clashes, true, [], true, Worst(beliefs, findings));
         var score = findings.Count < 2 ? 0 : Score(beliefs, findings);
-        var excess = worst < 0 ? 0 : Math.Max(score, clashes[worst]);
+        // What has to be explained is the conflict, or the clash where agreeing findings mask it.
+        var excess = score > 1e-9 || worst < 0 ? score : clashes[worst];
         var shown = score > 1e-9 || (worst >= 0 && clashes[worst] > ClashShown);
         return new Conflict(score, clashes, shown, shown ? Explain(table, findings.All, total, excess) : [], false, worst);
     }

@@ -48,6 +48,7 @@ public static class Losses
         return new LineLosses(line, choices, [.. of], [.. wrong]);
     }
 
+    // The one of two that does not fit can hurt as it would alone: two kinds at hand do not tell which one belongs on the bike.
     static void AddPairs(
         Topic topic, List<Spare> spares, List<bool[]> fits, List<double> hazards, List<Choice> choices, List<double[]> of, List<bool[]> wrong)
     {
@@ -58,7 +59,8 @@ public static class Losses
                 var (a, b) = (spares[i], spares[j]);
                 var neither = a.ReturnCost + b.ReturnCost + (Math.Max(a.DelayDays, b.DelayDays) * topic.Costs.DayCost) + Math.Max(hazards[i], hazards[j]);
                 choices.Add(new Choice.OrderTwo(a.Id, b.Id));
-                of.Add([.. fits[i].Zip(fits[j], (x, y) => x && y ? Math.Min(a.ReturnCost, b.ReturnCost) : x ? b.ReturnCost : y ? a.ReturnCost : neither)]);
+                var (onlyA, onlyB) = (b.ReturnCost + hazards[j], a.ReturnCost + hazards[i]);
+                of.Add([.. fits[i].Zip(fits[j], (x, y) => x && y ? Math.Min(a.ReturnCost, b.ReturnCost) : x ? onlyA : y ? onlyB : neither)]);
                 wrong.Add([.. fits[i].Zip(fits[j], (x, y) => !x && !y)]);
             }
         }

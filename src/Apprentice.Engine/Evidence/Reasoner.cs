@@ -34,11 +34,11 @@ public sealed class Reasoner
             Parts = parts,
             Conflict = conflict,
             Odd = odd,
-            Next = next.Ranked,
+            Next = stops.Count > 0 ? [] : next.Ranked,
             Decisions = decisions,
             Stops = stops,
-            Ripe = next.Ripe,
-            Gain = next.Gain,
+            Ripe = next.Ripe || stops.Count > 0,
+            Gain = stops.Count > 0 ? 0 : next.Gain,
         };
     }
 
@@ -59,7 +59,7 @@ public sealed class Reasoner
         var odd = OddReadings.Of(_scene, findings, set);
         var parts = PartsOf(enquiry.Asks, findings, set, odd, Depth.Beliefs);
         var next = new NextChecks(_scene, enquiry, findings, set, parts, odd);
-        return (next.Ranked, next.Ripe, parts);
+        return StopsOf(findings).Count > 0 ? ([], true, parts) : (next.Ranked, next.Ripe, parts);
     }
 
     /// <summary>Beliefs and decisions without weights, deciding sets and explanations; what nothing allows is answered by asking.</summary>
@@ -147,7 +147,7 @@ public sealed class Reasoner
         return survivors;
     }
 
-    // Least size first; ties: fewest minutes, highest belief, topic order.
+    // Least size first; ties: fewest minutes, highest belief, topic order. All findings, where the first fourteen in order do not settle it.
     List<int> DecidingSet(int part, int leading, double settleAt, IReadOnlyList<Finding> findings, FindingSet set, IReadOnlyList<OddReading> odd)
     {
         var usable = Enumerable.Range(0, findings.Count).Where(i => findings[i].Seen is not Seen.Hidden && odd.All(o => o.Finding != i)).ToList();
@@ -158,13 +158,16 @@ public sealed class Reasoner
             var best = Subsets(usable, size)
                 .Select(members => (Members: members, Belief: Share(beliefs.Joint(members.Aggregate(0UL, (bits, i) => bits | (1UL << i))), leading)))
                 .Where(s => s.Belief >= settleAt)
-                .OrderBy(s => MinutesOf(findings, s.Members)).ThenByDescending(s => s.Belief).ThenBy(s => s.Members.Sum(i => _scene.Table.Names.Clue(findings[i].Clue)))
+                .OrderBy(s => MinutesOf(findings, s.Members)).ThenByDescending(s => s.Belief).ThenBy(s => TopicOrder(findings, s.Members), StringComparer.Ordinal)
                 .FirstOrDefault();
             if (best.Members is { } found) return found;
         }
 
-        return [];
+        return [.. Enumerable.Range(0, findings.Count).Where(i => findings[i].Seen is not Seen.Hidden)];
     }
+
+    string TopicOrder(IReadOnlyList<Finding> findings, List<int> members) =>
+        string.Join(',', members.Select(i => _scene.Table.Names.Clue(findings[i].Clue)).Order().Select(c => c.ToString("0000")));
 
     static double Share(double[] weights, int value)
     {

@@ -12,7 +12,7 @@ public sealed record Reasoning
     /// <summary>Odd readings, by index of finding.</summary>
     public required IReadOnlyList<OddReading> Odd { get; init; }
 
-    /// <summary>Next checks, best first; empty when everything asked is settled or nothing is on offer.</summary>
+    /// <summary>Next checks, best first; empty when everything asked is settled, nothing is on offer or a stop sign was found.</summary>
     public required IReadOnlyList<NextCheck> Next { get; init; }
 
     /// <summary>Decisions per order line; empty without a want.</summary>
@@ -21,7 +21,7 @@ public sealed record Reasoning
     /// <summary>What stops the job, in the topic's words; empty when nothing does.</summary>
     public required IReadOnlyList<string> Stops { get; init; }
 
-    /// <summary>True when every part asked about is settled, or nothing on offer is worth its minutes.</summary>
+    /// <summary>True when every part asked about is settled, nothing on offer is worth its minutes, or a stop sign leaves only to ask.</summary>
     public required bool Ripe { get; init; }
 
     /// <summary>What the best continuation on offer is expected to save over answering now, in the workshop's money; 0 when ripe.</summary>

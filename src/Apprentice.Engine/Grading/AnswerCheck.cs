@@ -19,11 +19,23 @@ public static class AnswerCheck
         [
             .. answer.Parts.SelectMany(p => OfPart(topic.Parts.First(x => x.Id == p.Part), p)),
             .. answer.Orders.SelectMany((o, i) => OfChoice(topic, made, want.OrderLines[i].Id, o)),
+            .. OfLooks(made, answer),
             .. answer.Looks.Where(l => !made.Shows.ContainsKey(l.Clue))
                 .Select(l => $"the clue {l.Clue} is not on this bench; on offer are {string.Join(", ", made.Job.Bench)}"),
             .. new[] { answer.SettledBy, answer.SetAside }.OfType<string>().Where(n => n != Kind.NoneId && topic.Clues.All(c => c.Id != n))
                 .Select(n => $"the topic has no clue {n}"),
         ];
+    }
+
+    // A look told twice, or one after the last, would count the same luck twice.
+    static IEnumerable<string> OfLooks(Case made, Answer answer)
+    {
+        if (made.Job.Request.Questions is { } most && answer.Looks.Count > most) yield return $"the answer took {answer.Looks.Count} looks, and this job allows no more than {most}";
+        foreach (var looks in answer.Looks.GroupBy(l => l.Clue, StringComparer.Ordinal))
+        {
+            if (looks.Count() > Case.LooksPerClue) yield return $"{looks.Key} can be looked at {Case.LooksPerClue} times, not {looks.Count()} times";
+            else if (looks.Where((l, i) => l.Nth != i).Any()) yield return $"the looks at {looks.Key} must be numbered 0, 1, 2 … in the order taken";
+        }
     }
 
     static IEnumerable<string> OfPart(Part part, PartAnswer answer)

@@ -9,37 +9,43 @@ sealed class EvidenceGrades(Workbench bench, Answer answer, Judgement judgement)
 {
     const double Tick = 1;
 
-    PartBelief Belief => judgement.Reasoning.Parts[0];
 
     /// <summary>The mark, the mean of what was asked; null when nothing was.</summary>
     public GradePart? Of()
     {
         var marks = new List<(double Mark, Remark Remark)>();
-        if (answer.SettledBy is { } settled) marks.Add(SettledBy(settled));
-        if (answer.SetAside is { } aside) marks.Add(SetAside(aside));
+        if (answer.SettledBy is { } settled) marks.Add(OverParts(settled, SettledBy));
+        if (answer.SetAside is { } aside) marks.Add(OverParts(aside, SetAside));
         if (answer.Story is { } story) marks.Add(Story(story));
         if (marks.Count == 0) return null;
         var mark = marks.Average(m => m.Mark);
         return new GradePart(Aspect.Evidence, mark, marks.MinBy(m => m.Mark).Remark, Remark.Of("grade.rule.reason", ("mark", new Value.Mark(mark))));
     }
 
+    // The question is about the job: a check is right when it is right for one of the parts asked, "none" only when it is for all.
+    (double Mark, Remark Remark) OverParts(string named, Func<string, PartBelief, (double Mark, Remark Remark)> one)
+    {
+        var marks = judgement.Reasoning.Parts.Select(p => one(named, p)).ToList();
+        return named == Kind.NoneId ? marks.MinBy(m => m.Mark) : marks.MaxBy(m => m.Mark);
+    }
+
     // Shares of readings of one check count together.
-    Dictionary<string, double> Shares()
+    Dictionary<string, double> Shares(PartBelief belief)
     {
         var shares = new Dictionary<string, double>(StringComparer.Ordinal);
         for (var i = 0; i < judgement.Findings.Count; i++)
         {
             if (judgement.Findings[i].Seen is not Seen.Hidden)
-                shares[judgement.Findings[i].Clue] = shares.GetValueOrDefault(judgement.Findings[i].Clue) + Belief.Weights[i].Share;
+                shares[judgement.Findings[i].Clue] = shares.GetValueOrDefault(judgement.Findings[i].Clue) + belief.Weights[i].Share;
         }
 
         return shares;
     }
 
-    (double Mark, Remark Remark) SettledBy(string named)
+    (double Mark, Remark Remark) SettledBy(string named, PartBelief belief)
     {
-        var shares = Shares();
-        if (!Belief.Settled || shares.Count == 0)
+        var shares = Shares(belief);
+        if (!belief.Settled || shares.Count == 0 || (named == Kind.NoneId && belief.DecidingSet.Count == 0))
             return named == Kind.NoneId ? (1, Remark.Of("grade.reason.none-settled")) : (0, Remark.Of("grade.reason.nothing-settled"));
         var best = shares.MaxBy(s => s.Value);
         var missing = best.Value - shares.GetValueOrDefault(named) - Tick;
@@ -47,9 +53,9 @@ sealed class EvidenceGrades(Workbench bench, Answer answer, Judgement judgement)
         return (mark, Remark.Of(mark >= 0.85 ? "grade.reason.settled-by" : "grade.reason.better", ("check", new Value.OfClue(mark >= 0.85 ? named : best.Key))));
     }
 
-    (double Mark, Remark Remark) SetAside(string named)
+    (double Mark, Remark Remark) SetAside(string named, PartBelief belief)
     {
-        var shares = Shares();
+        var shares = Shares(belief);
         var lowest = shares.Count == 0 ? 0 : shares.Min(s => s.Value);
         if (lowest >= -Tick)
             return named == Kind.NoneId ? (1, Remark.Of("grade.reason.none-aside")) : (0, Remark.Of("grade.reason.agrees", ("check", new Value.OfClue(named))));

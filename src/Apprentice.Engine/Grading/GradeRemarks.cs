@@ -18,7 +18,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         parts.Add(Stopping());
         parts.Add(Identification());
         parts.Add(Certainty());
-        if (new EvidenceGrades(bench, answer, shown).Of() is { } evidence) parts.Add(evidence);
+        if (new[] { shown, own }.Select(j => new EvidenceGrades(bench, answer, j).Of()).OfType<GradePart>().MaxBy(e => e.Mark) is { } evidence) parts.Add(evidence);
         if (answer.Orders.Count > 0) parts.Add(Decision());
         parts.Add(Economy(minutes, pathMinutes));
         return parts;
@@ -29,8 +29,8 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var named = answer.Parts.All(p => p.Kind is null) ? null : answer.Parts.Select((p, i) => (p, i)).FirstOrDefault(x => x.p.Kind is not null).p;
         var sound = Enumerable.Range(0, answer.Parts.Count).All(i => Best(j => j.Identification(i)) >= 0.5);
         var right = answer.Parts.All(p => p.Kind is null || IsTrue(p));
-        if (!shown.Ripe && !sound && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
-        var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !(shown.Unsafe() && own.Unsafe());
+        if (!shown.Ripe && (!sound || answer.Orders.Any(o => o is Choice.Wait)) && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
+        var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !own.Unsafe();
         var waits = named is null && shown.Ripe && sound && answer.Orders.All(o => o is Choice.Ask or Choice.Wait);
         if (waits) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(right && named is not null ? "grade.short.order" : "grade.short.order-other"));

@@ -33,7 +33,7 @@ public sealed class Grader
         var minutes = MinutesOf(answer.Looks.Where(l => l.Nth == 0).Select(l => l.Clue));
         var path = _path.Skip(_case.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).ToList();
         var parts = remarks.Parts(minutes, MinutesOf(path));
-        var unsafeOrder = judgement.Unsafe() && own.Unsafe();
+        var unsafeOrder = own.Unsafe();
         var sound = !unsafeOrder && parts.Where(p => p.Aspect is Aspect.Identification or Aspect.Decision).All(p => p.Mark >= SoundFrom);
         var inShort = remarks.InShort();
         return new Grade
@@ -62,13 +62,14 @@ public sealed class Grader
         return its.Sum(c => c.Minutes) + access;
     }
 
+    // An own reading counts as the learner took it: that it was measured from the wrong point is charged under reading, and only there.
     List<Finding> FindingsOf(Answer answer, bool own)
     {
         var findings = _case.Job.Told.ToList();
         foreach (var look in answer.Looks)
         {
             var finding = _case.Look(look.Clue, look.Nth);
-            if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = look.Datum };
+            if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = null };
             findings.Add(finding);
         }
 

@@ -1,5 +1,6 @@
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Grading;
 
@@ -65,22 +66,18 @@ sealed class Judgement
         return 1 - (((q - b) * (q - b)) + (belief.Highest * belief.Highest) - (b * b));
     }
 
+    /// <summary>Regret of the choice against the cost of asking; 0 for waiting, since a check that stands on the bench untaken is never an answer.</summary>
     public double Decision(int line)
     {
-        if (OptionOf(line) is not { } option) return 0;
-        if (Ripe && option.Choice is not Choice.Wait && Variants.Any(v => v.Best[line].Equals(option.Choice)) && Reasoning.Stops.Count == 0) return 1;
+        if (OptionOf(line) is not { Choice: not Choice.Wait } option) return 0;
+        if (Ripe && Variants.Any(v => v.Best[line].Equals(option.Choice)) && Reasoning.Stops.Count == 0) return 1;
         return Math.Max(0, 1 - ((option.Loss - Reasoning.Decisions[line].Best.Loss) / _bench.Topic.Costs.AskCost));
     }
 
     /// <summary>The settle level of the parts that an ordered spare that can hurt depends on; null when nothing ordered on the line can hurt.</summary>
     public double? HazardLevel(int line)
     {
-        var spares = _answer.Orders[line] switch
-        {
-            Choice.Order order => _bench.Topic.Spares.Where(s => s.Id == order.Spare && s.Hazard).ToList(),
-            Choice.OrderTwo two => [.. _bench.Topic.Spares.Where(s => (s.Id == two.First || s.Id == two.Second) && s.Hazard)],
-            _ => [],
-        };
+        var spares = CanHurt(line);
         return spares.Count == 0 ? null : _bench.Topic.Parts.Where(p => spares.Any(s => s.Fits.Any(f => f.Part == p.Id))).Max(p => p.SettleAt);
     }
 
@@ -97,8 +94,20 @@ sealed class Judgement
 
     static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
 
-    bool Hazardous(int line) =>
-        HazardLevel(line) is { } settle && OptionOf(line) is { } option && option.WrongShare > 1 - settle + 1e-9;
+    // Each part that can hurt is judged on its own, whatever else is ordered with it; what the findings do not even offer was not supported.
+    bool Hazardous(int line) => HazardLevel(line) is { } settle && CanHurt(line).Any(spare =>
+        Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(new Choice.Order(spare.Id))) is not { } alone || alone.WrongShare > 1 - settle + 1e-9);
+
+    List<Spare> CanHurt(int line)
+    {
+        string[] ordered = _answer.Orders[line] switch
+        {
+            Choice.Order order => [order.Spare],
+            Choice.OrderTwo two => [two.First, two.Second],
+            _ => [],
+        };
+        return [.. _bench.Topic.Spares.Where(s => s.Hazard && ordered.Contains(s.Id))];
+    }
 
     bool Accepted(int part, int named) => Variants.Any(v => v.Settled[part] == named);
 

@@ -10,7 +10,7 @@ static class ReadingGrades
     /// <summary>The mark of the worst own reading, or null when the learner read nothing themselves.</summary>
     public static GradePart? Of(Workbench bench, Case made, Answer answer)
     {
-        var grades = answer.Looks.Where(l => l.OwnReading is not null).Select(l => Grade(bench, made, l)).OfType<GradePart>().ToList();
+        var grades = answer.Looks.Where(l => l.OwnReading is not null && made.Look(l.Clue, l.Nth).Seen is Seen.Reading).Select(l => Grade(bench, made, l)).OfType<GradePart>().ToList();
         return grades.Count == 0 ? null : grades.MinBy(g => g.Mark);
     }
 

@@ -77,11 +77,10 @@ public sealed record MonthFacts(
         foreach (var version in mine.GroupBy(i => package.Builds[i].From).OrderBy(g => g.Key?.Opens.Index ?? int.MinValue))
         {
             var fresh = ShareOfNew(version.Key, month);
-            if (fresh <= 0) continue;
-            var early = fresh < 1 && month < version.Key?.Told;
-            var late = fresh < 1 && month >= version.Key?.Told;
+            var early = month < version.Key?.Told;
+            var late = month >= version.Key?.Told;
             chances = [.. chances.Select(c => c with { Share = c.Share * (1 - fresh), OffDate = c.OffDate || late }).Where(c => c.Share > 0)];
-            chances.AddRange(version.Select(i => new BuildChance(i, package.Builds[i].Share * fresh, early)));
+            if (fresh > 0) chances.AddRange(version.Select(i => new BuildChance(i, package.Builds[i].Share * fresh, early)));
         }
 
         return chances;
