@@ -90,7 +90,15 @@ public sealed class ClueReader
     public Outcomes OutcomesOf(string clue, Channel channel)
     {
         if (_outcomes.TryGetValue((clue, channel), out var known)) return known;
-        return _outcomes[(clue, channel)] = Outcomes.Of(_table, this, clue, channel);
+        return _outcomes[(clue, channel)] = Outcomes.Of(_table, this, clue, channel, []);
+    }
+
+    /// <summary>All that a look can show after some findings: another look at the same marking shares what it shows, another reading of the same size its true size.</summary>
+    public Outcomes OutcomesOf(string clue, Channel channel, IReadOnlyList<Finding> findings)
+    {
+        var key = GroupKeyOf(_table.Names.ClueOf(clue));
+        var before = findings.Where(f => f.Seen is not Seen.Hidden && GroupKey(f).Equals(key)).ToList();
+        return before.Count == 0 ? OutcomesOf(clue, channel) : Outcomes.Of(_table, this, clue, channel, before);
     }
 
     /// <summary>How a clue reaches the bench by a channel; a channel that the clue does not name is read like the bench.</summary>
@@ -111,6 +119,15 @@ public sealed class ClueReader
     {
         if (!_shares.TryGetValue(clue.Id, out var known)) known = _shares[clue.Id] = new ClueShares(_table, clue).All();
         return known;
+    }
+
+    /// <summary>The same after some looks at the clue.</summary>
+    public (int Part, IReadOnlyList<IReadOnlyList<double>> Shares) SharesOf(Clue clue, IReadOnlyList<Finding> looks)
+    {
+        var (part, shares) = SharesOf(clue);
+        if (looks.Count == 0) return (part, shares);
+        var seen = Indices(clue, looks);
+        return (part, [.. shares.Select(s => LooksGiven(s, seen)).Select(s => s.Sum() is > 0 and var sum ? (IReadOnlyList<double>)[.. s.Select(x => x / sum)] : s)]);
     }
 
     static object GroupKeyOf(Clue clue) => clue.Shows is Shows.Measured m ? ("size", m.Dimension) : ("clue", clue.Id);
@@ -140,28 +157,32 @@ public sealed class ClueReader
     Likelihood Looks(Clue clue, List<Finding> looks)
     {
         var (part, shares) = SharesOf(clue);
-        var seen = looks.Select(l =>
-        {
-            var (ids, misread) = FindingsOf(clue, l.Channel);
-            var at = ids.ToList().IndexOf(((Seen.Named)l.Seen).Id);
-            return at < 0 ? throw new ArgumentException($"{clue.Id} cannot show {((Seen.Named)l.Seen).Id}", nameof(looks)) : (Index: at, Misread: misread);
-        }).ToList();
+        var seen = Indices(clue, looks);
         var values = new double[shares.Count];
-        for (var v = 0; v < values.Length; v++) values[v] = LooksGiven(shares[v], seen);
+        for (var v = 0; v < values.Length; v++) values[v] = LooksGiven(shares[v], seen).Sum();
         return part < 0 ? Likelihood.OfRows(values, Parts) : Likelihood.OfPart(part, values, Parts);
     }
 
-    // Looking twice at one marking: what it shows is shared, each look has its own misreading.
-    static double LooksGiven(IReadOnlyList<double> shares, List<(int Index, double Misread)> seen)
-    {
-        var sum = 0.0;
-        for (var f = 0; f < shares.Count; f++)
+    static List<(int Index, double Misread)> Indices(Clue clue, IReadOnlyList<Finding> looks) =>
+    [
+        .. looks.Select(l =>
         {
-            var product = shares[f];
-            foreach (var (index, misread) in seen) product *= (index == f ? 1 - misread : 0) + (misread / shares.Count);
-            sum += product;
+            var (ids, misread) = FindingsOf(clue, l.Channel);
+            var at = ids.ToList().IndexOf(((Seen.Named)l.Seen).Id);
+            return at < 0 ? throw new ArgumentException($"{clue.Id} cannot show {((Seen.Named)l.Seen).Id}", nameof(looks)) : (at, misread);
+        }),
+    ];
+
+    // Looking twice at one marking: what it shows is shared, each look has its own misreading.
+    static double[] LooksGiven(IReadOnlyList<double> shares, List<(int Index, double Misread)> seen)
+    {
+        var products = new double[shares.Count];
+        for (var f = 0; f < products.Length; f++)
+        {
+            products[f] = shares[f];
+            foreach (var (index, misread) in seen) products[f] *= (index == f ? 1 - misread : 0) + (misread / products.Length);
         }
 
-        return sum;
+        return products;
     }
 }

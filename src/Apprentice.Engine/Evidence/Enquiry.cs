@@ -7,5 +7,5 @@ namespace Apprentice.Engine.Evidence;
 /// <param name="Asks">Parts asked about, at least one.</param>
 /// <param name="Want">What the customer wants, or null: then no decisions are worked out.</param>
 /// <param name="Channel">How further checks reach the bench.</param>
-/// <param name="OnOffer">Clues that can still be looked at; those already among the findings are offered again only when their reading is odd.</param>
+/// <param name="OnOffer">Clues that can still be looked at; those already looked at by this channel are offered again only when their reading is odd, those only told by another are offered.</param>
 public sealed record Enquiry(string Provenance, IReadOnlyList<string> Asks, string? Want, Channel Channel, IReadOnlyList<string> OnOffer);

@@ -55,13 +55,14 @@ sealed class NextChecks
         odd.Where(o => o.Stands).Select(o => findings[o.Finding].Clue).Distinct(StringComparer.Ordinal)
             .Where(clue => _enquiry.OnOffer.Contains(clue) && findings.Count(f => f.Clue == clue) < 3);
 
+    // What was only told can be looked at here; a look already taken here is offered again only when its reading is odd.
     // Where some check alone is worth its minutes, only pairs that could come first are worked out: no pair tells more than all that is in doubt.
     List<NextCheck> Rank(Lookahead ahead, IReadOnlyList<Finding> findings, List<string> again)
     {
-        var looked = findings.Select(f => f.Clue).ToHashSet(StringComparer.Ordinal);
+        var looked = findings.Where(f => f.Channel == _enquiry.Channel).Select(f => f.Clue).ToHashSet(StringComparer.Ordinal);
         var open = _enquiry.OnOffer.Where(c => !looked.Contains(c) && !_scene.Table.Names.ClueOf(c).Safety).ToList();
         var off = AlreadyOff(findings);
-        var outcomes = open.ToDictionary(c => c, c => _scene.Reader.OutcomesOf(c, _enquiry.Channel), StringComparer.Ordinal);
+        var outcomes = open.ToDictionary(c => c, c => _scene.Reader.OutcomesOf(c, _enquiry.Channel, findings), StringComparer.Ordinal);
         var singles = open.ToDictionary(c => c, c => ahead.Single(outcomes[c]), StringComparer.Ordinal);
         var ranked = open.Select(c => Check(c, singles[c], Minutes([c], off))).ToList();
         var worth = _waits.Values.Any(w => w.Total < _losses.Sum(l => l.Least(_weights)) - WorthOrdering);
@@ -94,7 +95,7 @@ sealed class NextChecks
         var checks = new List<(Outcomes Outcomes, double Cost)>();
         foreach (var clue in chosen)
         {
-            checks.Add((_scene.Reader.OutcomesOf(clue, _enquiry.Channel), Minutes([clue], off) * Topic.Costs.MinuteCost));
+            checks.Add((_scene.Reader.OutcomesOf(clue, _enquiry.Channel, findings), Minutes([clue], off) * Topic.Costs.MinuteCost));
             if (_scene.Table.Names.ClueOf(clue).Access is { } access) off.Add(access);
         }
 

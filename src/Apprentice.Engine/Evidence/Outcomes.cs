@@ -1,4 +1,5 @@
 using Apprentice.Engine.Histories;
+using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Evidence;
@@ -12,13 +13,19 @@ namespace Apprentice.Engine.Evidence;
 public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[] ColumnOf, int Columns)
 {
     const double Reach = 6;
+    const double Faint = 1e-9;
 
-    /// <summary>The outcomes of a first look.</summary>
-    public static Outcomes Of(HistoryTable table, ClueReader reader, string clue, Channel channel)
+    /// <summary>The outcomes of a look.</summary>
+    /// <param name="table">The histories.</param>
+    /// <param name="reader">The reader of its clues.</param>
+    /// <param name="clue">The clue.</param>
+    /// <param name="channel">How it reaches the bench.</param>
+    /// <param name="before">Looks at the same clue, or readings of the same size, that were taken before; none for a first look.</param>
+    public static Outcomes Of(HistoryTable table, ClueReader reader, string clue, Channel channel, IReadOnlyList<Finding> before)
     {
         var it = table.Names.ClueOf(clue);
-        if (it.Shows is Shows.Measured measured) return OfReading(table, reader, measured, reader.ModelOf(clue, channel, null));
-        var (part, shares) = reader.SharesOf(it);
+        if (it.Shows is Shows.Measured measured) return OfReading(table, reader, measured, reader.ModelOf(clue, channel, null), before);
+        var (part, shares) = reader.SharesOf(it, before);
         var (ids, misread) = ClueReader.FindingsOf(it, channel);
         var (columnOf, first) = Alike(shares);
         var all = Enumerable.Range(0, ids.Count)
@@ -46,21 +53,23 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
         return (columnOf, first);
     }
 
-    static Outcomes OfReading(HistoryTable table, ClueReader reader, Shows.Measured measured, MeasuredModel model)
+    static Outcomes OfReading(HistoryTable table, ClueReader reader, Shows.Measured measured, MeasuredModel model, IReadOnlyList<Finding> before)
     {
         var size = table.Topic.Dimensions[table.Names.Dimension(measured.Dimension)];
         var part = table.Names.Part(size.Part);
         var spreads = table.States[part].Select(s => reader.SpreadOf(size, s)).ToList();
-        var fine = Joined(Bins(model, spreads, 0.25), 1e-4);
-        return new Outcomes(part, fine, Joined(Bins(model, spreads, 1), 0.02), [.. Enumerable.Range(0, spreads.Count)], spreads.Count);
+        var others = before.Select(f => (Model: reader.ModelOf(f.Clue, f.Channel, f.Datum), Value: ((Seen.Reading)f.Seen).Millimetres)).ToList();
+        var known = spreads.Select(s => others.Count == 0 ? null : Known(s, others)).ToList();
+        var fine = Joined(Bins(model, spreads, known, 0.25), 1e-4);
+        return new Outcomes(part, fine, Joined(Bins(model, spreads, known, 1), 0.02), [.. Enumerable.Range(0, spreads.Count)], spreads.Count);
     }
 
     // Bins cover what any state and way can show; what lies outside is one outcome more, on either side.
-    static double[][] Bins(MeasuredModel model, List<SizeSpread> spreads, double fraction)
+    static double[][] Bins(MeasuredModel model, List<SizeSpread> spreads, List<List<(double Size, double Weight)>?> known, double fraction)
     {
         var normals = spreads.Where(s => s.Mean is not null).ToList();
         var u = model.Ways[0].Uncertainty;
-        var sigma = normals.Count == 0 ? u : normals.Min(s => Math.Sqrt((u * u) + (model.Ways[0].Slope * model.Ways[0].Slope * s.Sigma * s.Sigma)));
+        var sigma = normals.Count == 0 || known.Exists(k => k is not null) ? u : normals.Min(s => Math.Sqrt((u * u) + (model.Ways[0].Slope * model.Ways[0].Slope * s.Sigma * s.Sigma)));
         var steps = Math.Max(1, Math.Floor(fraction * sigma / model.Step));
         var width = steps * model.Step;
         var ends = model.Ways.Where(w => w.Share > 0).SelectMany(w => normals.SelectMany(s => Ends(s, w))).Append(model.Range.Low).Append(model.Range.High).ToList();
@@ -71,7 +80,15 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
         for (var x = Math.Min(low, from); x < high; x += width) edges.Add(x);
         edges.Add(high + width);
         edges.Add(double.PositiveInfinity);
-        return [.. edges.Zip(edges.Skip(1), (a, b) => spreads.Select(s => Bin(model, s, a, b)).ToArray())];
+        return [.. edges.Zip(edges.Skip(1), (a, b) => spreads.Select((s, i) => Bin(model, s, known[i], a, b)).ToArray())];
+    }
+
+    // The true size of a state after other readings of it, as points that add up to 1; none where those could only be blunders.
+    static List<(double Size, double Weight)> Known(SizeSpread spread, List<(MeasuredModel Model, double Value)> others)
+    {
+        var points = SizePoints.Of(spread, others).Points.Select(p => (p.Size, Weight: others.Aggregate(p.Weight, (w, o) => w * o.Model.Given(o.Value, p.Size)))).ToList();
+        var total = points.Sum(p => p.Weight);
+        return [.. points.Where(p => p.Weight > total * Faint).Select(p => (p.Size, p.Weight / total))];
     }
 
     // Neighbouring bins that point the same way tell the same, so they are one.
@@ -106,13 +123,26 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
         return [mean - (Reach * s), mean + (Reach * s)];
     }
 
-    static double Bin(MeasuredModel model, SizeSpread spread, double low, double high)
+    static double Bin(MeasuredModel model, SizeSpread spread, List<(double Size, double Weight)>? known, double low, double high)
     {
         var inside = Math.Max(0, Math.Min(high, model.Range.High + (model.Step / 2)) - Math.Max(low, model.Range.Low - (model.Step / 2)));
         var sum = model.Blunder * model.FlatStep * inside / model.Step;
         foreach (var way in model.Ways)
         {
-            if (way.Share > 0) sum += way.Share * spread.Between(Clip(low, spread, way), Clip(high, spread, way), way.Slope, way.Uncertainty);
+            if (way.Share > 0) sum += way.Share * (known is { Count: > 0 } ? AtPoints(known, way, low, high) : spread.Between(Clip(low, spread, way), Clip(high, spread, way), way.Slope, way.Uncertainty));
+        }
+
+        return sum;
+    }
+
+    static double AtPoints(List<(double Size, double Weight)> points, Way way, double low, double high)
+    {
+        var sum = 0.0;
+        foreach (var (size, weight) in points)
+        {
+            var middle = (way.Slope * size) + way.Intercept;
+            var (from, to) = (Math.Max(-9, (low - middle) / way.Uncertainty), Math.Min(9, (high - middle) / way.Uncertainty));
+            if (from < to) sum += weight * (Real.Phi(to) - Real.Phi(from));
         }
 
         return sum;

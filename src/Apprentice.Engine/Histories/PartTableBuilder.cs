@@ -62,7 +62,12 @@ sealed class PartTableBuilder
         _ => false,
     }) || (_all.Scopes[e] == _part && _topic.Clues.Any(c => c.Node is Node.OfEvent of && of.Event == _topic.Events[e].Id));
 
-    bool Reads(Node node) => node is Node.OfPart of && of.Part == _topic.Parts[_part].Id;
+    bool Reads(Node node) => node switch
+    {
+        Node.OfPart of => of.Part == _topic.Parts[_part].Id,
+        Node.OfEvent of => _all.Scopes[_all.Names.Event(of.Event)] == _part,
+        _ => false,
+    };
 
     ulong OwnEvents(ulong possible)
     {
