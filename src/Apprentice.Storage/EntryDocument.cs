@@ -26,9 +26,9 @@ static class EntryDocument
             var at = DateTimeOffset.ParseExact(document["at"].AsString, "O", null, DateTimeStyles.RoundtripKind);
             return new Logged(at, What(document));
         }
-        catch (Exception e) when (e is InvalidCastException or FormatException or ArgumentException or OverflowException)
+        catch (Exception e) when (e is InvalidCastException or FormatException or ArgumentException or OverflowException or NullReferenceException)
         {
-            throw new LogException($"Entry {document["_id"]} of the log cannot be read. Keep the file and ask for help; nothing was changed.", e);
+            throw new LogException($"Entry {document["_id"].RawValue} of the log cannot be read. Keep the file and ask for help; nothing was changed.", e);
         }
     }
 

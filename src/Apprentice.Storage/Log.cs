@@ -14,14 +14,14 @@ public sealed class Log : IDisposable
 
     readonly FileStream _lock;
     readonly LiteDatabase _file;
+    readonly string _path;
     readonly ILiteCollection<BsonDocument> _entries;
 
     static ReadOnlySpan<byte> Head => "** This is a LiteDB file **"u8;
 
-    Log(FileStream held, LiteDatabase file)
+    Log(FileStream held, LiteDatabase file, string path)
     {
-        _lock = held;
-        _file = file;
+        (_lock, _file, _path) = (held, file, path);
         _entries = file.GetCollection("log", BsonAutoId.Int64);
         var about = file.GetCollection("about");
         if (about.FindById("schema") is not { } known)
@@ -52,7 +52,7 @@ public sealed class Log : IDisposable
             {
                 UtcDate = true,
             };
-            return new Log(held, file);
+            return new Log(held, file, full);
         }
         catch (Exception e)
         {
@@ -68,7 +68,17 @@ public sealed class Log : IDisposable
 
     /// <summary>All entries, oldest first.</summary>
     /// <exception cref="LogException">An entry cannot be read.</exception>
-    public IReadOnlyList<Logged> Read() => [.. _entries.FindAll().OrderBy(d => d["_id"].AsInt64).Select(EntryDocument.Read)];
+    public IReadOnlyList<Logged> Read()
+    {
+        try
+        {
+            return [.. _entries.FindAll().OrderBy(d => d["_id"].AsInt64).Select(EntryDocument.Read)];
+        }
+        catch (Exception e) when (e is not (IOException or UnauthorizedAccessException or LogException))
+        {
+            throw new LogException($"{_path} is damaged and cannot be read. Keep it and ask for help, or choose another file with --data.", e);
+        }
+    }
 
     /// <summary>Adds an entry and sees it on to the disk.</summary>
     public void Append(Logged entry)

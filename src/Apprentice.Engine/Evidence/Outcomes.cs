@@ -87,8 +87,10 @@ public sealed record Outcomes(int Part, double[][] Fine, double[][] Coarse, int[
     static List<(double Size, double Weight)> Known(SizeSpread spread, List<(MeasuredModel Model, double Value)> others)
     {
         var points = SizePoints.Of(spread, others).Points.Select(p => (p.Size, Weight: others.Aggregate(p.Weight, (w, o) => w * o.Model.Given(o.Value, p.Size)))).ToList();
+        var most = points.Select(p => p.Weight).DefaultIfEmpty(0).Max();
+        points.RemoveAll(p => p.Weight <= most * Faint);
         var total = points.Sum(p => p.Weight);
-        return [.. points.Where(p => p.Weight > total * Faint).Select(p => (p.Size, p.Weight / total))];
+        return [.. points.Select(p => (p.Size, p.Weight / total))];
     }
 
     // Neighbouring bins that point the same way tell the same, so they are one.

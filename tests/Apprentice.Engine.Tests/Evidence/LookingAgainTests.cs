@@ -1,4 +1,5 @@
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Histories;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Tests.Evidence;
@@ -35,6 +36,45 @@ public sealed class LookingAgainTests
         Assert.All(reasoning.Next, n => Assert.True(n.Bits < 0.05, $"{n.Clue} {n.Bits}"));
         Assert.True(reasoning.Ripe);
     }
+
+    [Fact]
+    public void What_another_look_can_show_adds_up_to_1_and_follows_from_both_together()
+    {
+        var scene = Some.Scene(Handlebars.Topic);
+        foreach (var first in new[] { Some.Saw("plate", "11", Channel.Phone), Some.Saw("marking", 2), Some.Read("stem-length", 322) })
+        {
+            var outcomes = scene.Reader.OutcomesOf(first.Clue, Channel.Bench, [first]);
+            var before = Values(scene.Reader.Likely([first]));
+            for (var c = 0; c < outcomes.Columns; c++) Assert.Equal(1, outcomes.Fine.Sum(o => o[c]), 1e-9);
+            if (first.Seen is Seen.Reading) continue;
+            var both = Values(scene.Reader.Likely([first, first with { Channel = Channel.Bench }]));
+            var same = IndexOf(scene, first);
+            for (var v = 0; v < both.Length; v++) Assert.Equal(both[v] / before[v], outcomes.Fine[same][outcomes.ColumnOf[v]], 1e-12);
+        }
+    }
+
+    [Fact]
+    public void Another_reading_of_one_size_is_as_likely_as_both_together_make_it()
+    {
+        var scene = Some.Scene(Handlebars.Topic);
+        var first = Some.Read("stem-length", 322);
+        var outcomes = scene.Reader.OutcomesOf("stem-length", Channel.Bench, [first]);
+        var before = Values(scene.Reader.Likely([first]));
+        var near = new double[before.Length];
+        for (var mm = 240; mm <= 400; mm++)
+        {
+            var both = Values(scene.Reader.Likely([first, Some.Read("stem-length", mm)]));
+            for (var v = 0; v < near.Length; v++) near[v] += both[v] / before[v];
+        }
+
+        for (var v = 0; v < near.Length; v++) Assert.Equal(near[v], outcomes.Fine.Sum(o => o[outcomes.ColumnOf[v]]), 1e-6);
+    }
+
+    static int IndexOf(Scene scene, Finding finding) =>
+        ClueReader.FindingsOf(scene.Table.Names.ClueOf(finding.Clue), Channel.Bench).Ids.ToList().IndexOf(((Seen.Named)finding.Seen).Id);
+
+    static double[] Values(Likelihood likelihood) =>
+        likelihood.Rows ?? likelihood.Parts.OfType<double[]>().Single();
 
     static Reasoning Reason(Clue[] clues, Finding finding)
     {
