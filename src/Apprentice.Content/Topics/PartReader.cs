@@ -76,7 +76,7 @@ static class PartReader
     static double SettleAt(Draft draft, Cell cell, double usual)
     {
         var level = draft.Cells.Share(cell, usual);
-        if (level is <= 0.5 or >= 1) draft.Faults.Add(cell, $"\"settled at\" is {level:0.###}: write more than 0.5 and less than 1.");
+        if (level < usual || level >= 1) draft.Faults.Add(cell, $"\"settled at\" is {level:0.###}: it can only be raised here; write at least {usual:0.##} and less than 1.");
         return level;
     }
 

@@ -88,7 +88,7 @@ public sealed class BikeFaultTests
         {
             Sample.Bar, "| bar   | bar         | Which bar is it?  | yes   |         |            |",
             "| bar   | bar         | Which bar is it?  | yes   |         | 0.4 |",
-            "\"settled at\" is 0.4: write more than 0.5 and less than 1.", null
+            "\"settled at\" is 0.4: it can only be raised here; write at least 0.95 and less than 1.", null
         },
         {
             Sample.Bar, "| bar   | bar         | Which bar is it?  | yes   |         |            |               |",

@@ -68,7 +68,7 @@ public sealed class TopicReaderTests
     {
         double Level(string part) => _topic.Parts.First(other => other.Id == part).SettleAt;
         Assert.Equal(0.99, Level("disc"));
-        Assert.Equal(0.9, Level("hub"));
+        Assert.Equal(0.995, Level("hub"));
         Assert.Equal(0.95, Level("when"));
         Assert.Equal(0.95, Level("clip"));
     }

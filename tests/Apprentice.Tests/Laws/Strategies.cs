@@ -12,7 +12,7 @@ static class Strategies
     /// <summary>The looks of the engine's own path.</summary>
     public static IReadOnlyList<Look> Path(Workbench bench, Case made) => LooksOf(bench.PathOf(made).Skip(made.Job.Told.Count));
 
-    /// <summary>What somebody answers who holds the engine's belief.</summary>
+    /// <summary>What somebody answers now who holds the engine's belief; to wait for a check that stands on the bench is no answer.</summary>
     public static Answer Honest(Workbench bench, Case made, IReadOnlyList<Look> looks)
     {
         var findings = made.Job.Told.Concat(looks.Select(l => made.Look(l.Clue, l.Nth))).ToList();
@@ -21,7 +21,7 @@ static class Strategies
         {
             Looks = looks,
             Parts = [.. reasoning.Parts.Select(p => Name(p, reasoning.Ripe))],
-            Orders = [.. reasoning.Decisions.Select(d => d.Best.Choice)],
+            Orders = [.. reasoning.Decisions.Select(d => d.Options.First(o => o.Choice is not Choice.Wait).Choice)],
         };
     }
 
