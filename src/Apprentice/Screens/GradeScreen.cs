@@ -33,7 +33,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
         var telling = new Telling(On.Topic, On.Made.Job.Bench);
         return new Page(
             Words.Of("grade.title", ("job", On.Number)),
-            world.Who,
+            On.Guided ? Words.Of("job.guided") : world.Who,
             [
                 new Block.Table([new(""), new("")], [.. Head(words, telling).Select(r => new Row("", Marked: false, r))]),
                 .. Notes(world).Select(n => new Block.Text(n)),
@@ -41,7 +41,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
                 new Block.Table([new(""), new(""), new("")], [.. Grade.Parts.Select(p => new Row("", Marked: false, Marks(p, telling)))]),
                 new Block.Rule(),
                 GradeChart.Of(On, Grade, words),
-                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(), new Block.Text(r) }),
+                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(Drop: true), new Block.Text(r) }),
             ],
             [
                 Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
@@ -79,6 +79,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
         var parts = On.Topic.Parts.Select(p => p.Id).ToList();
         var was = On.Want.Asks.Select(p => words.Kind(p, On.Made.Truth.Kinds[parts.IndexOf(p)])).ToList();
         var story = On.Made.Truth.Story.Select(words.Tag).Distinct(StringComparer.Ordinal).ToList();
+        yield return [Words.Of("grade.short"), telling.Of(Grade.InShortRemark)];
         yield return
         [
             Words.Of("grade.was"),
@@ -87,19 +88,20 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
         yield return
         [
             Words.Of("grade.said"),
-            string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ".",
+            string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ". "
+                + string.Join(" ", Given.Orders.Select(o => Spoken.Capital(words.Choice(o)) + ".")),
         ];
-        yield return [Words.Of("grade.did"), string.Join("; ", Given.Orders.Select(words.Choice)) + "."];
-        yield return [Words.Of("grade.short"), telling.Of(Grade.InShortRemark)];
     }
 
     IEnumerable<string> Notes(World world)
     {
         if (Note.Length > 0) yield return Note;
-        if (On.Guided) yield return Words.Of("grade.guided");
-        if (Grade.OpenToArgument) yield return Words.Of("grade.open");
+        if (IsArguable) yield return Words.Of("grade.open");
         if (world.History.Jobs.Count >= On.Number && world.History.Jobs[On.Number - 1].Questions.Count > 0) yield return Words.Of("grade.questioned");
     }
+
+    /// <summary>Open to argument, and nothing beside it says "not yet": both together only confuse.</summary>
+    bool IsArguable => Grade.OpenToArgument && Grade.Parts.All(p => p.Aspect is not (Aspect.Identification or Aspect.Decision) || p.Word != MarkWord.NotYet);
 
     static string[] Marks(GradePart part, Telling telling) => [Words.Of($"aspect.{part.Aspect}"), Words.Of($"mark.{part.Word}"), telling.Of(part.Remark)];
 
