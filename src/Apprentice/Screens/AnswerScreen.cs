@@ -35,7 +35,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
                 Words.Of("answer.key-bench"), Words.Of("key.pause"), Words.Of("key.help"),
             ])
         {
-            Foot = Note.Length > 0 ? [new Block.Text(Note)] : [],
+            Foot = Note.Length > 0 && Cursor.Marked < 0 ? [new Block.Text(Note)] : [],
         };
     }
 

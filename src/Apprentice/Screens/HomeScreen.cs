@@ -102,7 +102,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
                 TopicsScreen.Title(world, g.Key),
                 g.Count(j => j.Counts).ToString(),
                 g.Count(j => j is { Counts: true, Verdict.Sound: true }).ToString(),
-                Words.Of($"short.{g.Last().Verdict?.InShort}"),
+                Words.Of($"short.{g.Last().Verdict?.InShort}") + (g.Last().Counts ? "" : $", {Words.Of("past.guided")}"),
             ])),
         ]);
 
