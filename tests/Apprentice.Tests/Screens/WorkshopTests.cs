@@ -120,7 +120,7 @@ public sealed class WorkshopTests
     static BenchJob Phone(int questions = 2, ulong seed = 9)
     {
         var bench = new Engine.Workbench(Corpus.Sample);
-        var request = new CaseRequest(bench.Topic.Provenances[0].Id, "grips", bench.Topic.Openings[0].Id, Selection.AsTheyCome, Channel.Phone, questions);
+        var request = new CaseRequest(bench.Topic.Provenances[0].Id, "grips", bench.Topic.Openings[0].Id, Selection.AsTheyCome, Channel.Phone, Questions: questions);
         return new BenchJob(1, bench, bench.Make(request, seed) ?? throw new InvalidOperationException(), Guided: false, 1, []);
     }
 }
