@@ -18,6 +18,15 @@ public static class Spoken
     /// <param name="share">0 to 1.</param>
     public static string Tenths(double share) => Words.Of("spoken.of-ten", ("n", Math.Clamp(Whole(10 * share), 1, 9)));
 
+    /// <summary>"about 6 of 10", to stand beside a figure in tenths: "fewer than 1 of 10" below 0.05, "more than 9 of 10" from 0.95.</summary>
+    /// <param name="share">0 to 1.</param>
+    public static string AboutTenths(double share) => share switch
+    {
+        >= 0.95 => Words.Of("spoken.more-tenths"),
+        < 0.05 => Words.Of("spoken.fewer-tenths"),
+        _ => Words.Of("spoken.about-ten", ("n", Whole(10 * share))),
+    };
+
     /// <summary>"1 of 12", from a share above 0.</summary>
     /// <param name="share">0 to 1.</param>
     public static string OneOf(double share) => Words.Of("spoken.one-of", ("n", Math.Clamp(Whole(1 / Math.Max(share, 0.01)), 2, 99)));

@@ -14,7 +14,7 @@ public sealed class Telling(Topic topic, IReadOnlyList<string> bench)
     /// <summary>The sentence of a remark.</summary>
     /// <exception cref="ArgumentException">The words file has no such sentence, or the remark lacks a value.</exception>
     public string Of(Remark remark) => Spoken.Capital(Words.Of(
-        remark.Key, remark.Values.ToDictionary(v => v.Key, v => (object)Said(v.Value), StringComparer.Ordinal)));
+        Key(remark), remark.Values.ToDictionary(v => v.Key, v => (object)Said(v.Value, IsSure(remark)), StringComparer.Ordinal)));
 
     /// <summary>A clue as it is called on the bench: number and name.</summary>
     public string Check(string clue)
@@ -23,8 +23,25 @@ public sealed class Telling(Topic topic, IReadOnlyList<string> bench)
         return number == 0 ? _words.Clue(clue) : Words.Of("spoken.check", ("n", number), ("name", _words.Clue(clue)));
     }
 
-    string Said(Value value) => value switch
+    /// <summary>The key of the words: another one where the engine's own would contradict itself when its figures are spoken.</summary>
+    static string Key(Remark remark) => remark.Key switch
     {
+        "grade.which.thin" when Chance(remark, "chance") is { } chance && Chance(remark, "level") is { } level && Same(chance, level) => "grade.which.just-under",
+        "grade.order.better" when remark.Values.Any(v => v.Value is Value.OfChoice { Choice: Engine.Evidence.Choice.Wait }) => "grade.order.better-wait",
+        var key => key,
+    };
+
+    static string? Chance(Remark remark, string name) =>
+        remark.Values.Where(v => Same(v.Key, name)).Select(v => v.Value).OfType<Value.Chance>().Select(c => Spoken.Twentieths(c.Probability)).FirstOrDefault();
+
+    /// <summary>True where a chance stands beside what the learner said, in tenths.</summary>
+    static bool IsSure(Remark remark) => remark.Key.Split('.') is [_, "sure", ..] or [_, "rule", "sure"];
+
+    static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
+
+    string Said(Value value, bool tenths) => value switch
+    {
+        Value.Chance chance when tenths => Spoken.AboutTenths(chance.Probability),
         Value.OfClue clue => Check(clue.Id),
         Value.OfPart part => _words.Part(part.Id),
         Value.OfKind kind => _words.Kind(kind.Part, kind.Id),
@@ -33,7 +50,7 @@ public sealed class Telling(Topic topic, IReadOnlyList<string> bench)
         Value.OfTag tag => _words.Tag(tag.Id),
         Value.Chance chance => Spoken.Twentieths(chance.Probability),
         Value.OneOf rare => Spoken.OneOf(rare.Probability),
-        Value.Tenths tenths => tenths.Count >= 10 ? Words.Of("grade.certain") : Words.Of("spoken.of-ten", ("n", tenths.Count)),
+        Value.Tenths said => said.Count >= 10 ? Words.Of("grade.certain") : Words.Of("spoken.of-ten", ("n", said.Count)),
         Value.Minutes minutes => Words.Of("spoken.minutes", ("n", Spoken.Minutes(minutes.Count))),
         Value.Money money => Spoken.Money(money.Amount),
         Value.Days days => Math.Round(days.Count) is 1 ? Words.Of("spoken.day") : Words.Of("spoken.days", ("n", Spoken.Minutes(days.Count))),

@@ -6,7 +6,8 @@ namespace Apprentice.Screens;
 /// <summary>The answer, one question a screen, and at the end the whole of it before it is handed in.</summary>
 /// <param name="Form">What was answered so far.</param>
 /// <param name="Bench">The bench to go back to.</param>
-sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
+/// <param name="Note">A sentence about the last key, or empty.</param>
+sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "") : ChoiceScreen
 {
     /// <inheritdoc/>
     public override int? Job => Form.On.Number;
@@ -18,7 +19,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
 
     /// <summary>An empty answer.</summary>
     public static AnswerScreen Of(BenchJob on, BenchScreen bench) =>
-        new(new AnswerForm(on, ImmutableDictionary<string, string>.Empty.WithComparers(StringComparer.Ordinal)), bench);
+        new AnswerScreen(new AnswerForm(on, ImmutableDictionary<string, string>.Empty.WithComparers(StringComparer.Ordinal)), bench) with { Cursor = Cursor.None };
 
     /// <inheritdoc/>
     public override Page Show(World world)
@@ -32,7 +33,10 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
                 Question is null ? Words.Of("answer.key-hand-in") : Question.Scale ? Words.Of("answer.key-sure") : Digits(world),
                 .. Question is null ? Array.Empty<string>() : [Words.Of("key.enter-take")],
                 Words.Of("answer.key-bench"), Words.Of("key.pause"), Words.Of("key.help"),
-            ]);
+            ])
+        {
+            Foot = Note.Length > 0 && Cursor.Marked < 0 ? [new Block.Text(Note)] : [],
+        };
     }
 
     /// <inheritdoc/>
@@ -56,6 +60,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
+        _ when key.Press == Screens.Press.Enter && Cursor.Marked < 0 => Turn.To(this with { Note = Words.Of("answer.none-marked") }),
         'B' => Turn.To(Bench),
         'H' when Question is null => HandIn(),
         '+' when Question is { Scale: true } => Take(world, 9),
@@ -66,7 +71,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
     AnswerScreen At(AnswerForm form)
     {
         var next = new AnswerScreen(form, Bench);
-        return next with { Cursor = new Cursor(form.Next is null ? form.Questions.Count : form.Next.Scale ? 6 : 0) };
+        return next with { Cursor = form.Next is null ? new Cursor(form.Questions.Count) : Cursor.None };
     }
 
     Turn HandIn() => Form.Hazards.Count > 0 ? Turn.To(new ConfirmScreen(this)) : GradeScreen.HandIn(Form);
@@ -84,7 +89,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench) : ChoiceScreen
 
     Block.Table Scale(AnswerQuestion question) => new(
         [new("")],
-        [new Row("", Marked: true, [string.Concat(question.Options.Select((_, i) => Mark(i) + (i == 9 ? "+" : (i + 1).ToString()) + " ")) + "   " + question.Options[Cursor.Marked].Text])]);
+        [new Row(" ", Cursor.Marked >= 0, [string.Concat(question.Options.Select((_, i) => Mark(i) + (i == 9 ? "+" : (i + 1).ToString()) + " ")) + "   " + (Cursor.Marked < 0 ? "" : question.Options[Cursor.Marked].Text)])]);
 
     string Mark(int option) => option == Cursor.Marked ? "  >" : "   ";
 

@@ -16,6 +16,8 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     bool Phone => On.Offer == Channel.Phone;
 
+    bool IsTaken => Cursor.Marked < On.OnOffer.Count && On.Times(On.OnOffer[Cursor.Marked].Id) > 0;
+
     /// <inheritdoc/>
     public override int? Job => On.Number;
 
@@ -29,10 +31,10 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         return new Page(
             Words.Of("job.title", ("job", On.Number), ("topic", On.Topic.Title)),
             JobCardBlocks.Right(On, On.Guided ? Words.Of("job.guided") : world.Who),
-            [.. JobCardBlocks.Of(On), new Block.Rule(), Table(words)],
+            [.. JobCardBlocks.Of(On), new Block.Rule(Drop: true), Table(words)],
             Keys(world))
         {
-            Foot = Foot(words),
+            Foot = Foot(),
         };
     }
 
@@ -50,9 +52,10 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
+        _ when key.Press == Screens.Press.Right => Card(),
         'A' => Answer(),
         'R' => Cursor.Marked < On.OnOffer.Count ? Look(Cursor.Marked, again: true) : Turn.To(this),
-        'L' => Turn.To(new CardScreen(this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id)),
+        'L' => Card(),
         'S' => Safety(),
         _ => null,
     };
@@ -61,7 +64,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     public override Turn Press(World world, Input key)
     {
         if (key.Digit is null) return base.Press(world, key);
-        if (Cursor.Pending == 0 && key.IsBack) return Back(world);
+        if (IsLeaving(key)) return Back(world);
         var (cursor, taken) = Cursor.After(key, Count(world));
         var here = this with { Cursor = cursor, Note = "" };
         if (taken is not { } line) return Turn.To(here);
@@ -69,6 +72,8 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     }
 
     Turn Answer() => Turn.To(AnswerScreen.Of(On, this with { Note = "" }));
+
+    Turn Card() => Turn.To(new CardScreen(this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id));
 
     Turn Safety()
     {
@@ -105,41 +110,43 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var own = On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue))
             .Select((f, i) => i == 0 && !(Phone && On.Made.Job.Told.Any(t => Is(t, clue))) ? words.Seen(f) : Words.Of("seen.again", ("seen", words.Seen(f))));
         var all = told.Concat(own).ToList();
-        if (all.Count == 0) return Words.Of("bench.open");
+        if (all.Count == 0) return "";
         return !Phone && On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
     }
 
-    List<Block> Foot(TopicWords words)
+    List<Block> Foot()
     {
         List<Block> foot = [];
-        foot.AddRange(Help.Select(s => new Block.Text(s)));
         if (Note.Length > 0) foot.Add(new Block.Text(Note));
-        foot.AddRange(Stops(words));
-        if (Cursor.Marked < On.OnOffer.Count) foot.AddRange(Detail(On.OnOffer[Cursor.Marked]));
+        foot.AddRange(Stops());
+        if (Help.Count > 0) foot.Add(new Block.Text(string.Join(' ', Help)));
+        if (Cursor.Marked < On.OnOffer.Count) foot.Add(new Block.Text(string.Join(' ', Detail(On.OnOffer[Cursor.Marked]))));
         else if (Phone) foot.Add(new Block.Text(Words.Of("bench.callers")));
         return foot;
     }
 
-    IEnumerable<Block> Stops(TopicWords words) => On.Findings
+    IEnumerable<Block> Stops() => On.Findings
         .Select(f => (f.Seen, On.Clue(f.Clue).Shows))
         .Select(p => p is (Seen.Named named, Shows.Table table) ? table.Findings.First(t => string.Equals(t.Id, named.Id, StringComparison.Ordinal)).Stop : "")
         .Where(s => s.Length > 0).Distinct(StringComparer.Ordinal)
         .Select(s => new Block.Text(Words.Of("guide.stop", ("stop", s))));
 
-    IEnumerable<Block> Detail(Clue clue)
+    /// <summary>What stands on the marked check: caution first, since it must never be cut off.</summary>
+    IEnumerable<string> Detail(Clue clue)
     {
-        yield return new Block.Text(Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : Words.Of("bench.detail", ("fromto", clue.FromTo)));
-        if (clue.Access is { } id && On.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access && !Phone)
-            yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))));
-        if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution)));
-        if (On.Times(clue.Id) > 0) yield return new Block.Text(Words.Of(On.Left is null ? "bench.again" : "bench.again-ask"));
+        if (clue.Caution.Length > 0) yield return Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.')));
+        yield return Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.')));
+        if (On.Times(clue.Id) == 0 && clue.Access is { } id && On.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access && !Phone)
+            yield return Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes)));
+        if (On.Times(clue.Id) > 0 && On.Left is not null) yield return Words.Of("bench.again-ask");
     }
 
     IReadOnlyList<string> Keys(World world) =>
     [
         Digits(world, Phone ? "bench.keys-ask" : "bench.keys"),
-        .. On.OnOffer.Any(c => c.Safety) ? [Words.Of("bench.key-safety")] : Array.Empty<string>(),
-        Words.Of("bench.key-again"), Words.Of("bench.key-answer"), Words.Of("bench.key-card"),
+        .. Cursor.IsLong(Count(world)) ? [Words.Of(IsTaken ? "bench.key-again" : Phone ? "bench.key-ask" : "bench.key-check")] : IsTaken ? [Words.Of("bench.key-again")] : Array.Empty<string>(),
+        .. On.OnOffer.Any(c => c.Safety && On.Times(c.Id) == 0) ? [Words.Of("bench.key-safety")] : Array.Empty<string>(),
+        Words.Of("bench.key-answer"), Words.Of("bench.key-card"),
         Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
     ];
 

@@ -31,7 +31,7 @@ sealed record CardScreen(Screen Below, Topic Topic, string Clue) : Screen
     }
 
     /// <inheritdoc/>
-    public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? Below : this);
+    public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press is Screens.Press.Enter or Screens.Press.Left ? Below : this);
 
     IEnumerable<string> Sentences(Clue clue)
     {

@@ -36,14 +36,14 @@ sealed record ConfirmScreen(AnswerScreen Answer) : FieldScreen
                 new Block.Gap(),
                 .. Field(Words.Of("confirm.field")),
             ],
-            [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("key.esc-back")]);
+            [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
     }
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text)
     {
         if (text.Length == 0) return Back(world);
-        return string.Equals(text, Words.Of("confirm.word"), StringComparison.OrdinalIgnoreCase)
+        return string.Equals(text, Words.Of("confirm.word"), StringComparison.OrdinalIgnoreCase) || string.Equals(text, Words.Of("confirm.number"), StringComparison.Ordinal)
             ? GradeScreen.HandIn(Answer.Form)
             : Turn.To(this with { Typed = "", Wrong = Words.Of("confirm.wrong") });
     }

@@ -1,6 +1,8 @@
+using Apprentice.Content;
+
 namespace Apprentice.Screens;
 
-/// <summary>A screen with one field to type into: Enter takes it, Esc goes back.</summary>
+/// <summary>A screen with one field to type into: Enter takes it, Esc goes back, and so does Backspace in an empty field.</summary>
 abstract record FieldScreen : Screen
 {
     /// <summary>The longest text.</summary>
@@ -20,7 +22,8 @@ abstract record FieldScreen : Screen
     {
         Screens.Press.Esc => Back(world),
         Screens.Press.Enter => Take(world, Typed.Trim()),
-        Screens.Press.Backspace => Turn.To(this with { Typed = Typed.Length == 0 ? "" : Typed[..^1], Wrong = "" }),
+        Screens.Press.Backspace when Typed.Length == 0 => Back(world),
+        Screens.Press.Backspace => Turn.To(this with { Typed = Typed[..^1], Wrong = "" }),
         Screens.Press.Typed when Typed.Length < Longest && IsPlain(key.Character) => Turn.To(this with { Typed = Typed + key.Character, Wrong = "" }),
         _ => Turn.To(this),
     };
@@ -30,6 +33,9 @@ abstract record FieldScreen : Screen
 
     /// <summary>What going back does.</summary>
     protected abstract Turn Back(World world);
+
+    /// <summary>How to go back, for the bottom line.</summary>
+    protected string BackKey => Words.Of(Typed.Length == 0 ? "key.empty-back" : "key.esc-back");
 
     /// <summary>The field as a line, and under it what was wrong.</summary>
     protected IReadOnlyList<Block> Field(string label) =>

@@ -30,7 +30,7 @@ sealed record FirstStartScreen : ChoiceScreen
                 new Block.Gap(),
                 new Block.Text(Words.Of("first.local")),
             ],
-        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.help"), Words.Of("key.quit")]);
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.leave"), Words.Of("key.help"), Words.Of("key.quit")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => world.Benches.Count == 0 ? 0 : Choices.Length;
@@ -45,7 +45,7 @@ sealed record FirstStartScreen : ChoiceScreen
     };
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => Turn.To(this);
+    protected override Turn Back(World world) => Turn.To(new LeaveScreen(this));
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter == 'Q' ? Turn.Quit(this) : null;

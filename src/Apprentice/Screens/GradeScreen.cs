@@ -33,15 +33,15 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
         var telling = new Telling(On.Topic, On.Made.Job.Bench);
         return new Page(
             Words.Of("grade.title", ("job", On.Number)),
-            world.Who,
+            On.Guided ? Words.Of("job.guided") : world.Who,
             [
                 new Block.Table([new(""), new("")], [.. Head(words, telling).Select(r => new Row("", Marked: false, r))]),
-                .. Notes(world).Select(n => new Block.Text(n)),
+                .. Warnings(telling).Concat(Notes(world)).Select(n => new Block.Text(n)),
                 new Block.Rule(),
                 new Block.Table([new(""), new(""), new("")], [.. Grade.Parts.Select(p => new Row("", Marked: false, Marks(p, telling)))]),
                 new Block.Rule(),
-                GradeChart.Of(On, Grade, words),
-                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(), new Block.Text(r) }),
+                GradeChart.Of(On, Given, Grade, words),
+                .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(Drop: true), new Block.Text(r) }),
             ],
             [
                 Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
@@ -71,35 +71,53 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
 
     bool IsNameless(World world) => world.Person is null && On.Guided && world.History.People.Count == 0;
 
+    /// <summary>Remarks about safety stand above the marks.</summary>
+    IEnumerable<string> Warnings(Telling telling) => Grade.Remarks.Where(IsWarning).Select(telling.Of);
+
     /// <summary>What is not already said beside a mark.</summary>
-    IEnumerable<string> Remarks(Telling telling) => Grade.Remarks.Select(telling.Of).Except(Grade.Parts.Select(p => telling.Of(p.Remark)), StringComparer.Ordinal);
+    IEnumerable<string> Remarks(Telling telling) => Grade.Remarks.Where(r => !IsWarning(r)).Select(telling.Of).Except(Grade.Parts.Select(p => telling.Of(p.Remark)), StringComparer.Ordinal);
 
     IEnumerable<string[]> Head(TopicWords words, Telling telling)
     {
         var parts = On.Topic.Parts.Select(p => p.Id).ToList();
         var was = On.Want.Asks.Select(p => words.Kind(p, On.Made.Truth.Kinds[parts.IndexOf(p)])).ToList();
         var story = On.Made.Truth.Story.Select(words.Tag).Distinct(StringComparer.Ordinal).ToList();
+        yield return [Words.Of("grade.short"), InShort(telling)];
         yield return
         [
             Words.Of("grade.was"),
-            string.Join("; ", was) + ". " + Words.Of("grade.happened", ("story", story.Count == 0 ? Words.Of("story.nothing") : Spoken.List(story))),
+            string.Join("; ", was) + ". " + (story.Count == 0
+                ? Spoken.Capital(Words.Of("story.nothing")) + "."
+                : Words.Of("grade.happened", ("story", Spoken.List(story)))),
         ];
         yield return
         [
             Words.Of("grade.said"),
-            string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ".",
+            string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ". "
+                + string.Join(" ", Given.Orders.Select((o, i) => Ordered(i, words.Choice(o)))),
         ];
-        yield return [Words.Of("grade.did"), string.Join("; ", Given.Orders.Select(words.Choice)) + "."];
-        yield return [Words.Of("grade.short"), telling.Of(Grade.InShortRemark)];
     }
 
     IEnumerable<string> Notes(World world)
     {
         if (Note.Length > 0) yield return Note;
-        if (On.Guided) yield return Words.Of("grade.guided");
-        if (Grade.OpenToArgument) yield return Words.Of("grade.open");
+        if (IsArguable) yield return Words.Of("grade.open");
         if (world.History.Jobs.Count >= On.Number && world.History.Jobs[On.Number - 1].Questions.Count > 0) yield return Words.Of("grade.questioned");
     }
+
+    /// <summary>The sentence in short; it does not praise the reason where the mark beside "Reason" does not.</summary>
+    string InShort(Telling telling) =>
+        Grade.InShort == Engine.Grading.InShort.RightForTheRightReason && Grade.Parts.Any(p => p.Aspect == Aspect.Evidence && p.Word != MarkWord.Good)
+            ? Words.Of("grade.short.right-only")
+            : telling.Of(Grade.InShortRemark);
+
+    /// <summary>An order in words; its line stands before it where there are several.</summary>
+    string Ordered(int line, string choice) => On.Want.OrderLines.Count > 1 ? $"{On.Want.OrderLines[line].Name}: {choice}." : Spoken.Capital(choice) + ".";
+
+    /// <summary>Open to argument, and nothing beside it says "not yet": both together only confuse.</summary>
+    bool IsArguable => Grade.OpenToArgument && Grade.Parts.All(p => p.Aspect is not (Aspect.Identification or Aspect.Decision) || p.Word != MarkWord.NotYet);
+
+    static bool IsWarning(Remark remark) => remark.Key.Split('.') is [_, "safety", ..];
 
     static string[] Marks(GradePart part, Telling telling) => [Words.Of($"aspect.{part.Aspect}"), Words.Of($"mark.{part.Word}"), telling.Of(part.Remark)];
 

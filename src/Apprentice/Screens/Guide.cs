@@ -12,7 +12,7 @@ static class Guide
         if (!on.Guided) return [];
         var words = new TopicWords(on.Topic);
         return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety)
-            ? [Words.Of("guide.start"), Before(on.Reasoning.Parts[0], words)]
+            ? [Words.Of("guide.start", ("n", on.OnOffer.ToList().FindIndex(c => c.Safety) + 1)), Before(on.Reasoning.Parts[0], words)]
             : [.. Of(on, on.Reasoning, words)];
     }
 
@@ -22,7 +22,7 @@ static class Guide
 
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
     {
-        if (on.Looks.Count == 0) yield return Words.Of("guide.take");
+        if (on.Looks.Count == 0) yield return Words.Of(Cursor.IsLong(on.OnOffer.Count + 1) ? "guide.take-long" : "guide.take");
         if (DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
@@ -40,7 +40,8 @@ static class Guide
         if (reasoning.Parts.All(p => p.Settled)) return Words.Of("guide.settled");
         if (reasoning.Ripe || reasoning.Next.Count == 0) return Words.Of("guide.ripe");
         var next = reasoning.Next[0];
-        string Name(string clue) => $"{on.OnOffer.ToList().FindIndex(c => string.Equals(c.Id, clue, StringComparison.Ordinal)) + 1} {words.Clue(clue)}";
+        string Name(string clue) => Words.Of(
+            "spoken.check", ("n", on.OnOffer.ToList().FindIndex(c => string.Equals(c.Id, clue, StringComparison.Ordinal)) + 1), ("name", words.Clue(clue)));
         var name = Name(next.Clue);
         if (next.With is { } with && next.Settles >= 0.05)
             return Words.Of("guide.pair", ("clue", name), ("with", Name(with)), ("tenths", Spoken.Tenths(next.Settles)));

@@ -40,7 +40,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
                 new Block.Text(Words.Of("home.mix")),
                 .. world.History.Workshop is { } workshop ? [new Block.Text(Words.Of("home.lead-sees", ("lead", workshop.Lead)))] : Array.Empty<Block>(),
             ],
-            [Digits(world), Words.Of("key.enter-go"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")]);
+            [Digits(world), Words.Of("key.enter-go"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")]);
     }
 
     /// <inheritdoc/>
@@ -61,7 +61,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     };
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => Turn.To(this);
+    protected override Turn Back(World world) => Turn.To(new LeaveScreen(this));
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter == 'Q' ? Turn.Quit(this) : null;
@@ -102,7 +102,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
                 TopicsScreen.Title(world, g.Key),
                 g.Count(j => j.Counts).ToString(),
                 g.Count(j => j is { Counts: true, Verdict.Sound: true }).ToString(),
-                Words.Of($"short.{g.Last().Verdict?.InShort}"),
+                Words.Of($"short.{g.Last().Verdict?.InShort}") + (g.Last().Counts ? "" : $", {Words.Of("past.guided")}"),
             ])),
         ]);
 

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -19,12 +20,20 @@ static class JobCardBlocks
     {
         var request = on.Made.Job.Request;
         var card = JobCard.Of(on.Topic, on.Made.Job);
-        yield return new Block.Text(Words.Of("job.customer", ("arrival", card.Arrival), ("says", card.Says.Trim('"'))));
         yield return new Block.Text(Words.Of(
-            "job.bike", ("colour", card.Colour), ("card", card.Origin), ("needed", Spoken.List([.. on.Want.OrderLines.Select(l => l.Name)]))));
-        if (request.Questions is { } questions) yield return new Block.Text(Words.Of("job.budget", ("n", questions)));
+            "job.customer", ("arrival", Words.Of(Arrival(request.Offer), ("name", card.Customer))), ("says", card.Says.Trim('"')),
+            ("needed", Spoken.List([.. on.Want.OrderLines.Select(l => l.Name)]))));
+        var bike = Words.Of("job.bike", ("colour", card.Colour), ("card", card.Origin));
+        yield return new Block.Text(request.Questions is { } questions ? $"{bike} {Words.Of("job.budget", ("n", questions))}" : bike);
         var words = new TopicWords(on.Topic);
         foreach (var told in on.Made.Job.Told.Where(f => !on.Made.Job.Bench.Contains(f.Clue, StringComparer.Ordinal)))
             yield return new Block.Text(Words.Of("job.told", ("clue", words.Clue(told.Clue)), ("seen", words.Seen(told))));
     }
+
+    static string Arrival(Channel offer) => offer switch
+    {
+        Channel.Phone => "job.on-phone",
+        Channel.Photo => "job.by-photo",
+        _ => "job.at-counter",
+    };
 }

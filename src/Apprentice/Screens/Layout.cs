@@ -13,10 +13,7 @@ static class Layout
     {
         if (size.Columns < PageSize.Smallest.Columns || size.Rows < PageSize.Smallest.Rows) return TooSmall(size);
         var width = size.Columns - (2 * Margin);
-        var body = page.Body.SelectMany(b => Lines(b, width)).ToList();
-        var keys = KeyLines(page.Keys, width);
-        var foot = Foot(page, size, width);
-        var room = size.Rows - 3 - keys.Count - foot.Count;
+        var (body, foot, keys, room) = Fit(page, size, width);
         var top = Top(body, room, scroll);
         var shown = body.Skip(top).Take(room).ToList();
         while (shown.Count < room) shown.Add(new Line(""));
@@ -36,8 +33,8 @@ static class Layout
     public static int Furthest(Page page, PageSize size)
     {
         var width = Math.Max(size.Columns, PageSize.Smallest.Columns) - (2 * Margin);
-        var room = size.Rows - 3 - KeyLines(page.Keys, width).Count - Foot(page, size, width).Count;
-        return Math.Max(0, page.Body.Sum(b => Lines(b, width).Count()) - room);
+        var (body, _, _, room) = Fit(page, size, width);
+        return Math.Max(0, body.Count - room);
     }
 
     /// <summary>Breaks text at words to a width; a word longer than that is cut.</summary>
@@ -64,6 +61,18 @@ static class Layout
         return lines;
     }
 
+    /// <summary>The parts of a window; what may go is left out when the body does not fit.</summary>
+    static (List<Line> Body, List<Line> Foot, List<string> Keys, int Room) Fit(Page page, PageSize size, int width)
+    {
+        var keys = KeyLines(page.Keys, width);
+        var foot = Foot(page, size, width);
+        var body = page.Body.SelectMany(b => Lines(b, width)).ToList();
+        var room = size.Rows - 3 - keys.Count;
+        if (body.Count + foot.Count + 1 <= room && foot.Count > 0) foot.Add(new Line(new string('-', width)));
+        else if (body.Count + foot.Count > room) body = [.. page.Body.Where(b => b is not (Block.Rule { Drop: true } or Block.Gap { Drop: true })).SelectMany(b => Lines(b, width))];
+        return (body, foot, keys, room - foot.Count);
+    }
+
     static IEnumerable<Line> Lines(Block block, int width) => block switch
     {
         Block.Text text => Wrap(text.Words, width - text.Indent).Select(l => new Line(new string(' ', text.Indent) + l)),
@@ -88,11 +97,7 @@ static class Layout
         return title + new string(' ', width - title.Length - right.Length) + right;
     }
 
-    static List<Line> Foot(Page page, PageSize size, int width)
-    {
-        var lines = page.Foot.SelectMany(b => Lines(b, width)).Take(size.Rows / 3).ToList();
-        return lines.Count == 0 ? lines : [.. lines, new Line(new string('-', width))];
-    }
+    static List<Line> Foot(Page page, PageSize size, int width) => [.. page.Foot.SelectMany(b => Lines(b, width)).Take(size.Rows * 2 / 5)];
 
     static string Across(bool up, bool down, int width)
     {

@@ -15,7 +15,7 @@ sealed record NameScreen(int? Done) : FieldScreen
         Words.Of("name.title"),
         "",
         [new Block.Gap(), new Block.Text(Words.Of("name.ask")), new Block.Gap(), .. Field(Words.Of("name.field"))],
-        [Words.Of("key.type"), Words.Of(Typed.Length == 0 ? "key.enter-skip" : "key.enter-ok"), Words.Of("key.esc-back")]);
+        [Words.Of("key.type"), Words.Of(Typed.Length == 0 ? "key.enter-skip" : "key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text)

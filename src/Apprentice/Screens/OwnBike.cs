@@ -71,7 +71,7 @@ sealed record OwnBike(
         {
             null => new OwnEndScreen(this, OwnSheet.Of(this, reasoning), Next(reasoning, further: true) is not null, below),
             { Shows: Shows.Measured } clue => new OwnReadScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
-            { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below),
+            { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below) { Cursor = Cursor.None },
         };
     }
 

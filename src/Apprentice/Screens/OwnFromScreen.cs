@@ -14,7 +14,7 @@ sealed record OwnFromScreen(OwnBike Bike, Screen Below) : ChoiceScreen
         [
             new Block.Text(Words.Of("own.from")),
             new Block.Gap(),
-            new Block.Table([new(""), new("")], Rows(Bike.Topic.Provenances.Select(p => (string[])[p.Name, p.Card]))),
+            new Block.Table([new("")], Rows(Bike.Topic.Provenances.Select(p => (string[])[Spoken.Capital(p.Card)]))),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 

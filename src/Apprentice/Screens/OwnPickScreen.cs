@@ -9,7 +9,8 @@ namespace Apprentice.Screens;
 /// <param name="ClueId">The clue asked about.</param>
 /// <param name="SoFar">How far it is, or empty.</param>
 /// <param name="Below">The screen from which the walk started.</param>
-sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Below) : ChoiceScreen
+/// <param name="Note">A sentence about the last key, or empty.</param>
+sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Below, string Note = "") : ChoiceScreen
 {
     /// <inheritdoc/>
     public override bool Slow => true;
@@ -22,7 +23,10 @@ sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
             .. OwnQuestion.Of(Bike, Bike.Clue(ClueId), SoFar),
             new Block.Table([new("")], [.. Rows(Answers().Select(a => (string[])[a.Text])), new Row("0", Marked: false, [Words.Of("own.cannot")])]),
         ],
-        [Digits(world), Words.Of("own.keys-cannot"), Words.Of("key.enter-take"), Words.Of("key.esc-back"), Words.Of("key.help")]);
+        [Digits(world), Words.Of("own.keys-cannot"), Words.Of("key.enter-take"), Words.Of("key.esc-back"), Words.Of("key.help")])
+    {
+        Foot = Note.Length > 0 && Cursor.Marked < 0 ? [new Block.Text(Note)] : [],
+    };
 
     /// <inheritdoc/>
     protected override int Count(World world) => Answers().Count;
@@ -33,11 +37,13 @@ sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
     /// <inheritdoc/>
     protected override Turn Back(World world) => OwnQuestion.Back(Bike, Below);
 
-
     /// <summary>0 is "cannot see it" here and Esc goes back.</summary>
-    public override Turn Press(World world, Input key) => Cursor.Pending == 0 && key.Digit == 0
-        ? Turn.To(Bike.Unseen(ClueId).Screen(Below))
-        : base.Press(world, key);
+    public override Turn Press(World world, Input key) => key switch
+    {
+        { Digit: 0 } when Cursor.Pending == 0 => Turn.To(Bike.Unseen(ClueId).Screen(Below)),
+        { Press: Screens.Press.Enter } when Cursor.Marked < 0 => Turn.To(this with { Note = Words.Of("answer.none-marked") }),
+        _ => base.Press(world, key),
+    };
 
     List<(string Id, string Text)> Answers() => Bike.Clue(ClueId).Shows switch
     {

@@ -18,10 +18,10 @@ static class OwnQuestion
         var again = bike.Times(clue.Id) > 0;
         yield return new Block.Text($"{Words.Of(clue.Safety ? "own.stop-first" : "own.check", ("n", bike.Number))}.  {(clue.Ask.Length > 0 ? clue.Ask : clue.Name)}");
         if (again) yield return new Block.Text(Words.Of("own.again"));
-        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo)), 2);
+        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.'))), 2);
         if (clue.Access is { } id && bike.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access)
             yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))), 2);
-        if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution)), 2);
+        if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.'))), 2);
         yield return new Block.Gap();
     }
 

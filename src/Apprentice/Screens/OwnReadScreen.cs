@@ -19,7 +19,7 @@ sealed record OwnReadScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
         Words.Of("own.title"),
         Bike.Topic.Title,
         [.. OwnQuestion.Of(Bike, Bike.Clue(ClueId), SoFar), new Block.Text(Words.Of("own.type")), new Block.Gap(), .. Field(Words.Of("own.field"))],
-        [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("own.keys-cannot"), Words.Of("key.esc-back")]);
+        [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("own.keys-cannot"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text)

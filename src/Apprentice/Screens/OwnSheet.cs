@@ -12,6 +12,7 @@ static class OwnSheet
         var words = new TopicWords(bike.Topic);
         List<string> text = [];
         if (bike.Stops.Count > 0) text.AddRange(bike.Stops.Select(s => Words.Of("own.stop", ("text", Spoken.Capital(s.TrimEnd('.')) + "."))));
+        text.AddRange(bike.Blind.Select(bike.Clue).Where(c => c.Safety).Select(c => Words.Of("own.not-looked", ("look", c.Name))));
         text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
         if (Guide.DoNotGoTogether(reasoning))
         {

@@ -9,11 +9,11 @@ namespace Apprentice.Screens;
 /// <param name="Keys">Bottom line: the keys, each with a word, always in the same order.</param>
 sealed record Page(string Title, string Right, IReadOnlyList<Block> Body, IReadOnlyList<string> Keys)
 {
-    /// <summary>Blocks that stay above the bottom line while the body scrolls; at most a third of the window.</summary>
+    /// <summary>Blocks that stay above the bottom line while the body scrolls; at most two fifths of the window.</summary>
     public IReadOnlyList<Block> Foot { get; init; } = [];
 
-    /// <summary>True when a line is marked.</summary>
-    public bool IsMarked => Body.Any(b => b is Block.Table table && table.Rows.Any(r => r.Marked));
+    /// <summary>True when there are lines to choose from, so that the arrows mark and do not scroll.</summary>
+    public bool IsMarked => Body.Any(b => b is Block.Table table && table.Rows.Any(r => r.Marked || r.Key.Length > 0));
 }
 
 /// <summary>A block of a page.</summary>
@@ -29,10 +29,12 @@ abstract record Block
     public sealed record Text(string Words, int Indent = 0) : Block;
 
     /// <summary>A line across.</summary>
-    public sealed record Rule : Block;
+    /// <param name="Drop">True when it may be left out where the page is longer than the window.</param>
+    public sealed record Rule(bool Drop = false) : Block;
 
     /// <summary>An empty line.</summary>
-    public sealed record Gap : Block;
+    /// <param name="Drop">True when it may be left out where the page is longer than the window.</param>
+    public sealed record Gap(bool Drop = false) : Block;
 
     /// <summary>Rows in columns; a cell that is too long goes on in the next line.</summary>
     /// <param name="Columns">Columns, from left to right.</param>

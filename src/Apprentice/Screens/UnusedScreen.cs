@@ -20,9 +20,9 @@ sealed record UnusedScreen(GradeScreen Below, IReadOnlyList<string> Opened) : Ch
         [
             new Block.Text(Words.Of(Unused.Count == 0 ? "unused.none" : "unused.ask")),
             new Block.Gap(),
-            new Block.Table([new(""), new("")], Rows(Unused.Select(c => (string[])[c.Name, Seen(c)]))),
+            .. Unused.Count == 0 ? Array.Empty<Block>() : [Table()],
         ],
-        [Digits(world, "unused.key"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Digits(world, "unused.key"), Words.Of("unused.key-enter"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Unused.Count;
@@ -33,7 +33,11 @@ sealed record UnusedScreen(GradeScreen Below, IReadOnlyList<string> Opened) : Ch
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
 
+    Block.Table Table() => new(
+        [new(""), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true), new(Words.Of("unused.shown"))],
+        Rows(Unused.Select(c => (string[])[c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Seen(c)])));
+
     string Seen(Clue clue) => Opened.Contains(clue.Id, StringComparer.Ordinal)
         ? new TopicWords(Below.On.Topic).Seen(Below.On.Made.Look(clue.Id, 0))
-        : Words.Of("unused.closed");
+        : "";
 }

@@ -12,7 +12,7 @@ sealed record WorkshopLeadScreen(string Name, Screen Below) : FieldScreen
         Words.Of("workshop.title"),
         Name,
         [new Block.Text(Words.Of("workshop.lead")), new Block.Gap(), .. Field(Words.Of("workshop.field"))],
-        [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("key.esc-back")]);
+        [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => Turn.To(text.Length == 0

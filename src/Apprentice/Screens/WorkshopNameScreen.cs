@@ -17,7 +17,7 @@ sealed record WorkshopNameScreen(Screen Below) : FieldScreen
             new Block.Gap(),
             .. Field(Words.Of("workshop.field")),
         ],
-        [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("key.esc-back")]);
+        [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => Turn.To(text.Length == 0

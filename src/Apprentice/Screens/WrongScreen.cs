@@ -18,7 +18,7 @@ sealed record WrongScreen(GradeScreen Below) : FieldScreen
         Words.Of("wrong.title", ("job", Below.On.Number)),
         world.Who,
         [new Block.Gap(), new Block.Text(Words.Of("wrong.ask")), new Block.Gap(), .. Field(Words.Of("wrong.field"))],
-        [Words.Of("key.type"), Words.Of("key.enter-ok"), Words.Of("key.esc-back")]);
+        [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => text.Length == 0

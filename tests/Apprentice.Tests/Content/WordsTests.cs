@@ -66,7 +66,8 @@ public sealed partial class WordsTests
     static bool HasWord(string text, string word) => Regex.IsMatch(text, $@"\b{word}", RegexOptions.IgnoreCase | RegexOptions.NonBacktracking);
 
     /// <summary>Keys that the source puts together from an enumeration or a list of its own.</summary>
-    static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" && Parts().Any(p => Built(key, p));
+    static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" or "leave" && Parts().Any(p => Built(key, p))
+        || (key.EndsWith("-long", StringComparison.Ordinal) && Words.Keys.Contains(key[..^"-long".Length], StringComparer.Ordinal));
 
     static bool Built(string key, string part) =>
         key.EndsWith($".{part}", StringComparison.Ordinal) || key.EndsWith($".{part}-note", StringComparison.Ordinal);
@@ -75,6 +76,7 @@ public sealed partial class WordsTests
     [
         .. Enum.GetNames<Aspect>(), .. Enum.GetNames<MarkWord>(), .. Enum.GetNames<InShort>(),
         "what", "fair", "not-settled", "first", "keys", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
+        "stay", "help", "pause", "quit",
     ];
 
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)

@@ -11,14 +11,30 @@ public sealed class CursorTests
     public void A_digit_beyond_the_list_takes_nothing() => Assert.Null(new Cursor(0).After(Input.Typed('5'), 4).Taken);
 
     [Fact]
-    public void A_first_digit_of_two_waits_and_marks()
+    public void In_a_long_list_a_number_marks_and_only_Enter_takes()
     {
         var (cursor, taken) = new Cursor(5).After(Input.Typed('1'), 14);
         Assert.Null(taken);
         Assert.Equal(0, cursor.Marked);
-        Assert.Equal(13, cursor.After(Input.Typed('4'), 14).Taken);
-        Assert.Equal(9, cursor.After(Input.Typed('0'), 14).Taken);
-        Assert.Equal(0, cursor.After(new Input(Press.Enter), 14).Taken);
+        (cursor, taken) = cursor.After(Input.Typed('4'), 14);
+        Assert.Null(taken);
+        Assert.Equal(13, cursor.After(new Input(Press.Enter), 14).Taken);
+        Assert.Equal(0, cursor.After(new Input(Press.Backspace), 14).Cursor.Marked);
+    }
+
+    [Fact]
+    public void A_number_that_runs_past_a_long_list_begins_anew_with_its_last_digit()
+    {
+        var cursor = new Cursor(0).After(Input.Typed('1'), 12).Cursor.After(Input.Typed('9'), 12).Cursor;
+        Assert.Equal(new Cursor(8, 9), cursor);
+    }
+
+    [Fact]
+    public void Nothing_marked_is_not_taken_by_Enter()
+    {
+        Assert.Null(Cursor.None.After(new Input(Press.Enter), 4).Taken);
+        Assert.Equal(0, Cursor.None.After(new Input(Press.Down), 4).Cursor.Marked);
+        Assert.Equal(3, Cursor.None.After(new Input(Press.Up), 4).Cursor.Marked);
     }
 
     [Fact]

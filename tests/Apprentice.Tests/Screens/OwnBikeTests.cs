@@ -46,6 +46,23 @@ public sealed class OwnBikeTests
         Assert.Contains("Measure once more, from another start.", new Talk([Corpus.Sample]).Keys(ToWalk + "2115{Enter}").Text, StringComparison.Ordinal);
 
     [Fact]
+    public void Enter_alone_never_says_that_a_part_is_sound()
+    {
+        var talk = new Talk([Corpus.Topic("rim-size")]).Keys(ToWalk + "2{Enter}{Enter}");
+        Assert.Empty(Assert.IsType<OwnPickScreen>(talk.Screen).Bike.Findings);
+        Assert.Contains("No line is marked yet.", talk.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_safety_look_that_was_not_taken_stands_on_the_sheet()
+    {
+        var talk = new Talk([Corpus.Topic("rim-size")]).Keys(ToWalk + "1");
+        for (var n = 0; n < 15 && talk.Screen is OwnPickScreen; n++) talk.Keys("0");
+        var end = Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.Contains(end.Paragraphs, p => p.StartsWith("Not looked at: Safety look at the rim's side.", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Escape_takes_the_last_answer_back()
     {
         var talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2");
@@ -74,6 +91,9 @@ public sealed class OwnBikeTests
         Assert.Equal("about 17 of 20", Spoken.Twentieths(0.87));
         Assert.Equal("fewer than 1 of 20", Spoken.Twentieths(0));
         Assert.Equal("9 of 10", Spoken.Tenths(1));
+        Assert.Equal("more than 9 of 10", Spoken.AboutTenths(1));
+        Assert.Equal("about 4 of 10", Spoken.AboutTenths(0.4));
+        Assert.Equal("fewer than 1 of 10", Spoken.AboutTenths(0));
     }
 
     [Theory]

@@ -28,6 +28,7 @@ public sealed class PracticeTests
     [InlineData("past", ToAnswer + "292{Enter}{Enter}Sam{Enter}4")]
     [InlineData("pause", "1P")]
     [InlineData("help", "?")]
+    [InlineData("leave", "100")]
     [InlineData("example-workshop", "4")]
     public void The_screen_is_as_it_was_looked_at(string name, string keys)
     {
@@ -66,6 +67,38 @@ public sealed class PracticeTests
 
     [Fact]
     public void The_number_pad_alone_leads_to_the_grade() => Assert.IsType<GradeScreen>(new Talk([Corpus.Sample]).Keys("1123829{Down}{Enter}{Enter}").Screen);
+
+    [Fact]
+    public void Enter_alone_never_answers_a_question()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToAnswer + "{Enter}{Enter}{Enter}");
+        Assert.Empty(Assert.IsType<AnswerScreen>(talk.Screen).Form.Values);
+        Assert.Contains("No line is marked yet.", talk.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("No line is marked yet.", talk.Keys("{Down}").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_number_pad_alone_leads_to_a_pause_to_help_and_out()
+    {
+        Assert.IsType<PauseScreen>(new Talk([Corpus.Sample]).Keys("1003").Screen);
+        Assert.IsType<HelpScreen>(new Talk([Corpus.Sample]).Keys("1002").Screen);
+        Assert.True(new Talk([Corpus.Sample]).Keys("1004").Ended);
+    }
+
+    [Fact]
+    public void Backspace_in_an_empty_field_goes_back()
+    {
+        Assert.IsType<WorkshopNameScreen>(new Talk([Corpus.Sample]).Keys("3A{Backspace}").Screen);
+        Assert.IsType<FirstStartScreen>(new Talk([Corpus.Sample]).Keys("3A{Backspace}{Backspace}").Screen);
+    }
+
+    [Fact]
+    public void The_arrows_open_and_shut_the_card_of_a_check()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys("1{Right}");
+        Assert.IsType<CardScreen>(talk.Screen);
+        Assert.IsType<BenchScreen>(talk.Keys("{Left}").Screen);
+    }
 
     [Fact]
     public void Everything_that_was_seen_is_in_the_log()
@@ -127,7 +160,8 @@ public sealed class PracticeTests
         Assert.IsType<ConfirmScreen>(screen);
         foreach (var c in "ORDRE") screen = screen.Press(talk.World, Input.Typed(c)).Next;
         screen = screen.Press(talk.World, new Input(Press.Enter)).Next;
-        Assert.Equal("That was not the word ORDER. Nothing was ordered yet.", Assert.IsType<ConfirmScreen>(screen).Wrong);
+        Assert.Equal("That was not ORDER and not 6733. Nothing was ordered yet.", Assert.IsType<ConfirmScreen>(screen).Wrong);
+        Assert.IsType<GradeScreen>("6733".Aggregate(screen, (s, c) => s.Press(talk.World, Input.Typed(c)).Next).Press(talk.World, new Input(Press.Enter)).Next);
         foreach (var c in "order") screen = screen.Press(talk.World, Input.Typed(c)).Next;
         var turn = screen.Press(talk.World, new Input(Press.Enter));
         Assert.True(Assert.IsType<LogEntry.Answered>(turn.Entries.Single()).Verdict.SafetyError);
