@@ -13,10 +13,10 @@ static class Layout
     {
         if (size.Columns < PageSize.Smallest.Columns || size.Rows < PageSize.Smallest.Rows) return TooSmall(size);
         var width = size.Columns - (2 * Margin);
-        var body = page.Body.SelectMany(b => Lines(b, width)).ToList();
         var keys = KeyLines(page.Keys, width);
         var foot = Foot(page, size, width);
         var room = size.Rows - 3 - keys.Count - foot.Count;
+        var body = Body(page, width, room);
         var top = Top(body, room, scroll);
         var shown = body.Skip(top).Take(room).ToList();
         while (shown.Count < room) shown.Add(new Line(""));
@@ -37,7 +37,7 @@ static class Layout
     {
         var width = Math.Max(size.Columns, PageSize.Smallest.Columns) - (2 * Margin);
         var room = size.Rows - 3 - KeyLines(page.Keys, width).Count - Foot(page, size, width).Count;
-        return Math.Max(0, page.Body.Sum(b => Lines(b, width).Count()) - room);
+        return Math.Max(0, Body(page, width, room).Count - room);
     }
 
     /// <summary>Breaks text at words to a width; a word longer than that is cut.</summary>
@@ -62,6 +62,12 @@ static class Layout
         }
         lines.Add(line);
         return lines;
+    }
+
+    static List<Line> Body(Page page, int width, int room)
+    {
+        var free = room - page.Body.Where(b => b is not Block.Picture).Sum(b => Lines(b, width).Count());
+        return [.. page.Body.SelectMany(b => b is Block.Picture picture ? picture.Draw(new PageSize(width, free)).Select(l => new Line(l)) : Lines(b, width))];
     }
 
     static IEnumerable<Line> Lines(Block block, int width) => block switch
