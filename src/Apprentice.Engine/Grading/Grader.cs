@@ -68,7 +68,7 @@ public sealed class Grader
         var findings = _case.Job.Told.ToList();
         foreach (var look in answer.Looks)
         {
-            var finding = _case.Look(look.Clue, look.Nth);
+            var finding = _bench.Shown(_case, look);
             if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = null };
             findings.Add(finding);
         }

@@ -29,7 +29,10 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     public IReadOnlyList<Clue> OnOffer => [.. Made.Job.Bench.Select(Clue)];
 
     /// <summary>What was told and seen: the opening first, then the looks in order.</summary>
-    public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(l => Made.Look(l.Clue, l.Nth))];
+    public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(Seen)];
+
+    /// <summary>True when the learner reads the scales: from the fourth job of a topic, on the bench.</summary>
+    public bool ReadsScales => !Guided && Step > 1 && Offer == Channel.Bench;
 
     /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
     public double Minutes
@@ -56,6 +59,17 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
 
     /// <summary>This job with one more look at a clue.</summary>
     public BenchJob Looking(string clue) => this with { Looks = [.. Looks, new Look(clue, Times(clue))] };
+
+    /// <summary>This job with one more look at a clue, read by the learner.</summary>
+    public BenchJob Reading(string clue, OwnReading own) =>
+        this with { Looks = [.. Looks, new Look(clue, Times(clue), own.Millimetres, own.Datum)] };
+
+    // What the learner read counts as told: from where it was taken is theirs to know.
+    Finding Seen(Look look)
+    {
+        var shown = Bench.Shown(Made, look);
+        return look.OwnReading is { } own && shown.Seen is Seen.Reading ? shown with { Seen = new Seen.Reading(own), Datum = null } : shown;
+    }
 
     /// <summary>The grade of an answer.</summary>
     public Grade Grade(Given given) => Bench.Grade(Made, given.With(Looks));

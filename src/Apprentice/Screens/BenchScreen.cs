@@ -88,8 +88,21 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        var after = On.Looking(clue.Id);
-        return Turn.To(here with { On = after, Help = Guide.Of(after) }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+        return here.Scale(clue) is { } task ? Turn.To(task.Start()) : here.Seeing(On.Looking(clue.Id));
+    }
+
+    Turn Seeing(BenchJob after) =>
+        Turn.To(this with { On = after, Help = Guide.Of(after) }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+
+    // The scale that the learner reads, or null where the reading is shown.
+    ReadingTask? Scale(Clue clue)
+    {
+        if (!On.ReadsScales || On.Made.Look(clue.Id, 0).Seen is not Seen.Reading) return null;
+        var nth = On.Times(clue.Id);
+        var task = ReadingTask.Of(
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
+            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)));
+        return task is null ? null : task with { Job = On.Number };
     }
 
     Block.Table Table(TopicWords words) => new(
