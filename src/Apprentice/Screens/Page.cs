@@ -40,6 +40,10 @@ abstract record Block
     /// <param name="Columns">Columns, from left to right.</param>
     /// <param name="Rows">Rows, each with a cell a column.</param>
     public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block;
+
+    /// <summary>A drawing that fills what the rest of the body leaves free; at most one a page.</summary>
+    /// <param name="Draw">Draws to a width and a number of rows (it may take fewer, and more where there is too little room).</param>
+    public sealed record Picture(Func<PageSize, IReadOnlyList<string>> Draw) : Block;
 }
 
 /// <summary>A column of a table.</summary>

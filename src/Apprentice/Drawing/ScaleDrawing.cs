@@ -1,0 +1,84 @@
+namespace Apprentice.Drawing;
+
+/// <summary>Draws a scale to rows of text: nothing is drawn that is not in the geometry.</summary>
+static class ScaleDrawing
+{
+    const int Least = 6;
+    const int Most = 12;
+    const int JawRows = 5;
+
+    /// <summary>The rows of text, each as wide as the view; at least 6, and no more than are of use.</summary>
+    /// <param name="view">The geometry.</param>
+    /// <param name="room">Rows at hand.</param>
+    /// <param name="label">What the edge that is read belongs to: "part".</param>
+    public static IReadOnlyList<string> Rows(ScaleView view, int room, string label)
+    {
+        var jaws = view.Scale is Scale.Vernier && room >= Least + JawRows + 2;
+        var rows = Math.Clamp(room - (jaws ? JawRows : 0), Least, Most);
+        var scale = view.Scale is Scale.Vernier ? Vernier(view, rows) : Ruled(view, rows, label);
+        return jaws ? [.. Jaws(view.Columns, label), .. scale] : scale;
+    }
+
+    /// <summary>First row of the marks of a rule or tape of some rows.</summary>
+    public static int MarksRow(int rows) => Math.Max(1, (rows - 1) / 3);
+
+    /// <summary>Rows above the line where main scale and vernier touch.</summary>
+    public static int TouchRow(int rows) => 1 + ((rows - 2) / 2);
+
+    static IReadOnlyList<string> Ruled(ScaleView view, int rows, string label)
+    {
+        var canvas = new Canvas(view.Columns, rows);
+        var top = MarksRow(rows) * 4;
+        var longest = canvas.Height - 4 - top;
+        canvas.Shade(0, 0, view.Edge, top - 1);
+        canvas.Down(view.Edge, 0, top - 1);
+        if (view.Edge / 2 > label.Length + 4) canvas.Write(Math.Min((view.Edge / 2) - label.Length - 3, view.Columns - label.Length - 2), 0, $" {label} ");
+        if (view.Main.Count > 0) canvas.Across(top, view.Main[0].Dot, view.Width);
+        foreach (var mark in view.Main)
+        {
+            canvas.Down(mark.Dot, top, top + (longest * mark.Tenths / 10) - 1);
+            canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), rows - 1, mark.Figure);
+        }
+        return canvas.Rows();
+    }
+
+    static IReadOnlyList<string> Vernier(ScaleView view, int rows)
+    {
+        var canvas = new Canvas(view.Columns, rows);
+        var touch = 4 * TouchRow(rows);
+        var above = touch - 4;
+        var below = canvas.Height - 4 - touch;
+        foreach (var mark in view.Main)
+        {
+            canvas.Down(mark.Dot, touch - (above * mark.Tenths / 10), touch - 1);
+            canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), 0, mark.Figure);
+        }
+        foreach (var mark in view.Vernier)
+        {
+            canvas.Down(mark.Dot, touch, touch + (below * mark.Tenths / 10) - 1);
+            canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), rows - 1, mark.Figure);
+        }
+        return canvas.Rows();
+    }
+
+    /// <summary>The outside jaws, not to scale: closed when there is no label.</summary>
+    static IReadOnlyList<string> Jaws(int columns, string label)
+    {
+        var canvas = new Canvas(columns, JawRows);
+        var gap = label.Length == 0 ? 0 : 2 * (label.Length + 6);
+        const int Left = 12;
+        const int Wide = 6;
+        canvas.Across(0, 0, canvas.Width);
+        canvas.Across(5, Left + Wide, Left + Wide + gap);
+        canvas.Across(5, Left + (2 * Wide) + gap, canvas.Width);
+        foreach (var (from, to) in new[] { (Left, Left + Wide - 1), (Left + Wide + gap + 1, Left + (2 * Wide) + gap) })
+        {
+            canvas.Down(from, 5, 17);
+            canvas.Down(to, 5, 17);
+            canvas.Across(17, from, to);
+        }
+        if (gap > 0) canvas.Shade(Left + Wide, 8, Left + Wide + gap, 15);
+        if (gap > 0) canvas.Write(((Left + Wide) / 2) + 2, 2, $" {label} ");
+        return canvas.Rows();
+    }
+}

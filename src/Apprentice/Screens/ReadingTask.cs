@@ -1,0 +1,61 @@
+using Apprentice.Drawing;
+using Apprentice.Engine.Quantities;
+
+namespace Apprentice.Screens;
+
+/// <summary>A scale to be read: all that the two screens need, and what follows.</summary>
+/// <param name="Title">Top line.</param>
+/// <param name="Tool">The tool as the bench names it.</param>
+/// <param name="Datums">From where to where: the right datum first, then the named slips.</param>
+/// <param name="ExactFor">What truly lies between the edges for a datum, mm, without a zero error; falls between marks as real parts do.</param>
+/// <param name="Step">How fine the tool is read, mm.</param>
+sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datums, Func<int, double> ExactFor, double Step)
+{
+    /// <summary>The scale that is drawn.</summary>
+    public required Scale Scale { get; init; }
+
+    /// <summary>Lowest reading of the tool here, mm.</summary>
+    public required double Low { get; init; }
+
+    /// <summary>Highest reading of the tool here, mm.</summary>
+    public required double High { get; init; }
+
+    /// <summary>Fixes the order in which the datums are shown.</summary>
+    public required ulong Seed { get; init; }
+
+    /// <summary>The screen to go back to.</summary>
+    public required Screen Below { get; init; }
+
+    /// <summary>What follows once it is read.</summary>
+    public required Func<World, OwnReading, Turn> Done { get; init; }
+
+    /// <summary>Number of the job, or null.</summary>
+    public int? Job { get; init; }
+
+    /// <summary>Datums in the order in which they are shown: indices into <see cref="Datums"/>, every order equally likely over the seeds.</summary>
+    public IReadOnlyList<int> Order
+    {
+        get
+        {
+            // Neighbouring seeds of the generator are not independent in their first numbers: spread them (odd multiplier of SplitMix64) and skip some.
+            var rng = new Rng(unchecked(Seed * 0x9E3779B97F4A7C15UL), stream: 3);
+            for (var i = 0; i < 8; i++) rng.Next();
+            var order = Enumerable.Range(0, Datums.Count).ToArray();
+            for (var i = order.Length - 1; i > 0; i--)
+            {
+                var j = rng.Below(i + 1);
+                (order[i], order[j]) = (order[j], order[i]);
+            }
+            return order;
+        }
+    }
+
+    /// <summary>The first screen: the choice of the datum, or the scale at once where there is only one.</summary>
+    public Screen Start() => Datums.Count > 1 ? new DatumScreen(this) : new ScaleScreen(this, 0);
+}
+
+/// <summary>What a learner read off a scale.</summary>
+/// <param name="Datum">The datum they chose: 0 right, n the n-th slip.</param>
+/// <param name="Millimetres">The reading, mm, not rounded.</param>
+/// <param name="Text">The reading as it was typed.</param>
+sealed record OwnReading(int Datum, double Millimetres, string Text);
