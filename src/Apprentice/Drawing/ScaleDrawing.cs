@@ -1,3 +1,5 @@
+using Apprentice.Content;
+
 namespace Apprentice.Drawing;
 
 /// <summary>Draws a scale to rows of text: nothing is drawn that is not in the geometry.</summary>
@@ -58,7 +60,15 @@ static class ScaleDrawing
             canvas.Down(mark.Dot, touch, touch + (below * mark.Tenths / 10) - 1);
             canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), rows - 1, mark.Figure);
         }
+        Name(canvas, 0, view.Main, Words.Of("scale.label-main"));
+        Name(canvas, rows - 1, view.Vernier, Words.Of("scale.label-vernier"));
         return canvas.Rows();
+    }
+
+    /// <summary>The name of a scale at the left of its figures, where it covers none.</summary>
+    static void Name(Canvas canvas, int row, IReadOnlyList<Mark> marks, string name)
+    {
+        if (marks.All(m => m.Figure.Length == 0 || ScaleView.FigureColumn(m.Dot, m.Figure) > name.Length)) canvas.Write(0, row, name);
     }
 
     /// <summary>The outside jaws, not to scale: closed when there is no label.</summary>

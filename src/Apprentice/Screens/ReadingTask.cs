@@ -1,5 +1,6 @@
 using Apprentice.Drawing;
 using Apprentice.Engine.Quantities;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -48,6 +49,30 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
             }
             return order;
         }
+    }
+
+    /// <summary>The task of a measured clue, or null when its tool has no scale that is drawn.</summary>
+    /// <param name="title">Top line.</param>
+    /// <param name="clue">The clue; its own datum comes first, then its slips in their order.</param>
+    /// <param name="exactFor">What truly lies between the edges for a datum, mm.</param>
+    /// <param name="seed">Fixes the order in which the datums are shown.</param>
+    /// <param name="below">The screen to go back to.</param>
+    /// <param name="done">What follows once it is read.</param>
+    /// <param name="zeroError">What a caliper reads with its jaws closed, mm.</param>
+    public static ReadingTask? Of(
+        string title, Clue clue, Func<int, double> exactFor, ulong seed, Screen below, Func<World, OwnReading, Turn> done, double zeroError = 0)
+    {
+        if (clue.Shows is not Shows.Measured measured || Scale.Of(clue.Tool, inches: false, zeroError) is not { } scale) return null;
+        var around = Math.Abs(measured.Scale - Math.PI) < 1e-6;
+        return new ReadingTask(title, clue.Tool, [clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
+        {
+            Scale = scale is Scale.Ruled ruled ? ruled with { Around = around } : scale,
+            Low = measured.Low,
+            High = measured.High,
+            Seed = seed,
+            Below = below,
+            Done = done,
+        };
     }
 
     /// <summary>The first screen: the choice of the datum, or the scale at once where there is only one.</summary>

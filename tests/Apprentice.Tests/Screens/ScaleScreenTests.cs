@@ -1,5 +1,6 @@
 using Apprentice.Drawing;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
 using Apprentice.Screens;
 
 namespace Apprentice.Tests.Screens;
@@ -110,6 +111,24 @@ public sealed class ScaleScreenTests
         var alike = orders.Zip(orders.Skip(1)).Count(p => string.Equals(p.First, p.Second, StringComparison.Ordinal));
         Assert.InRange(alike, (Count / 6) - 120, (Count / 6) + 120);
     }
+
+    [Fact]
+    public void Every_clue_measured_with_a_scale_makes_a_task_with_its_own_datum_first()
+    {
+        var clues = Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Clues).Where(c => c.Shows is Shows.Measured && Scale.Of(c.Tool) is not null).ToList();
+        Assert.NotEmpty(clues);
+        Assert.All(clues, c =>
+        {
+            var task = ReadingTask.Of(c.Name, c, _ => 300, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r)));
+            Assert.Equal(c.FromTo, task?.Datums[0]);
+            Assert.Equal(((Shows.Measured)c.Shows).Slips.Count + 1, task?.Datums.Count);
+        });
+    }
+
+    [Fact]
+    public void A_clue_without_a_scale_makes_no_task() => Assert.All(
+        Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Clues).Where(c => c.Shows is not Shows.Measured),
+        c => Assert.Null(ReadingTask.Of(c.Name, c, _ => 300, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r)))));
 
     static ReadingTask Task(string tool)
     {
