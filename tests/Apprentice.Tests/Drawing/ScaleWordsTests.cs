@@ -70,6 +70,27 @@ public sealed partial class ScaleWordsTests
         }
     }
 
+    [Fact]
+    public void The_words_of_a_rule_in_inches_are_enough_too()
+    {
+        var rng = new Rng(5);
+        for (var n = 0; n < 2000; n++)
+        {
+            var inches = 0.2 + (rng.Unit() * 20);
+            var words = ScaleWords.Of(Inches, inches * 25.4, closed: false)[1];
+            var named = Named().Matches(words).Select(m => Inch(m.Groups["mark"].Value)).ToArray();
+            if (named.Length == 0) continue;
+            var into = words.EndsWith("first.", StringComparison.Ordinal) ? 0.2 : words.EndsWith("second.", StringComparison.Ordinal) ? 0.8 : 0.5;
+            Assert.Equal(1 / 16.0, named[1] - named[0], 9);
+            Assert.InRange(Math.Abs(named[0] + (into / 16) - inches), 0, 1 / 32.0);
+        }
+    }
+
+    static double Inch(string mark) => mark.Split(' ').Sum(w => w.Split('/') is [var top, var bottom] ? double.Parse(top) / double.Parse(bottom) : double.Parse(w));
+
+    [GeneratedRegex("the (?<mark>[0-9 /]+) mark", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    private static partial Regex Named();
+
     [GeneratedRegex("[0-9]+", RegexOptions.NonBacktracking)]
     private static partial Regex Figures();
 }

@@ -126,6 +126,19 @@ public sealed class ScaleScreenTests
     }
 
     [Fact]
+    public void In_60x20_the_whole_scale_is_seen_with_the_longest_datum_and_a_wrong_reading()
+    {
+        foreach (var clue in Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Clues).Where(c => c.Shows is Shows.Measured))
+        {
+            if (ReadingTask.Of(clue.Name, clue, _ => 104.6, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r))) is not { } task) continue;
+            var text = Text(Keys(new ScaleScreen(task, 0), "99999{Enter}"), Sizes[0]);
+            Assert.Contains("cannot be read here", text, StringComparison.Ordinal);
+            Assert.Contains(" 110", text, StringComparison.Ordinal);
+            Assert.DoesNotContain("more below", text, StringComparison.Ordinal);
+        }
+    }
+
+    [Fact]
     public void A_clue_without_a_scale_makes_no_task() => Assert.All(
         Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Clues).Where(c => c.Shows is not Shows.Measured),
         c => Assert.Null(ReadingTask.Of(c.Name, c, _ => 300, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r)))));
