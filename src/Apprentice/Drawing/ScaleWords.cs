@@ -19,7 +19,7 @@ static class ScaleWords
     static string Ruled(Scale.Ruled scale, double millimetres)
     {
         var dots = scale.Zooms[^1];
-        var edge = (int)Math.Floor((millimetres / scale.Pitch * dots) + 0.5);
+        var edge = (int)Math.Floor((Math.Max(0, millimetres) / scale.Pitch * dots) + 0.5);
         var (mark, past) = (Math.DivRem(edge, dots).Quotient, edge % dots);
         var key = (past, 2 * past - dots) switch
         {

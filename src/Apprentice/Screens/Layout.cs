@@ -67,12 +67,13 @@ static class Layout
         var keys = KeyLines(page.Keys, width);
         var foot = Foot(page, size, width);
         var room = size.Rows - 3 - keys.Count;
-        var body = Body(page.Body, width, room - foot.Count);
+        var body = Body(page.Body, width, room - foot.Count - Math.Min(foot.Count, 1));
         if (body.Count + foot.Count + 1 <= room && foot.Count > 0) foot.Add(new Line(new string('-', width)));
         else if (body.Count + foot.Count > room) body = Body([.. page.Body.Where(b => b is not (Block.Rule { Drop: true } or Block.Gap { Drop: true }))], width, room - foot.Count);
         return (body, foot, keys, room - foot.Count);
     }
 
+    /// <summary>The lines of the body; a picture gets the rows that the rest leaves free.</summary>
     static List<Line> Body(IReadOnlyList<Block> blocks, int width, int room)
     {
         var free = room - blocks.Where(b => b is not Block.Picture).Sum(b => Lines(b, width).Count());

@@ -125,6 +125,27 @@ public sealed class ScaleScreenTests
         });
     }
 
+    [Theory]
+    [InlineData("rule", "R")]
+    [InlineData("inches", "R++{Left}")]
+    [InlineData("tape", "R+{Right}{Right}{Right}")]
+    [InlineData("caliper", "R")]
+    [InlineData("caliper", "R++{Left}{Left}")]
+    public void The_scale_fills_every_window_and_no_more(string tool, string keys)
+    {
+        var page = Keys(Task(tool).Start(), keys).Show(Nobody);
+        for (var columns = 60; columns <= 200; columns += 7)
+        {
+            for (var rows = 18; rows <= 60; rows += 3)
+            {
+                var lines = Layout.Of(page, new PageSize(columns, rows));
+                Assert.Equal(rows, lines.Count);
+                Assert.All(lines, l => Assert.InRange(l.Text.Length, 0, columns));
+                Assert.DoesNotContain(lines, l => l.Text.Contains("more below", StringComparison.Ordinal) && rows > 18);
+            }
+        }
+    }
+
     [Fact]
     public void In_60x20_the_whole_scale_is_seen_with_the_longest_datum_and_a_wrong_reading()
     {
