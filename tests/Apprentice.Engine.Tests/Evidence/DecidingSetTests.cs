@@ -7,7 +7,7 @@ public sealed class DecidingSetTests
     [Fact]
     public void Of_two_pairs_as_good_the_one_that_comes_first_in_the_topic_is_named()
     {
-        // Pairs a+d and b+c settle alike: a stands first.
+        // Every pair settles it alike: the pair that stands first is told, in whatever order it was looked at.
         double[][] strong = [[0.9, 0.1], [0.1, 0.9]];
         var topic = Topic([.. "abcde".Select(c => Some.Table($"{c}", new Node.OfPart("bar"), strong))]);
         Assert.Equal([0, 1], Of(topic, ["a", "b", "c", "d", "e"]));
