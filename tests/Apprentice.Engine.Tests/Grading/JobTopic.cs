@@ -25,7 +25,7 @@ static class JobTopic
         new Job(topic.Id, topic.Version, 1, new CaseRequest(Some.Provenance, "want", null, Selection.AsTheyCome, offer, null, questions), told, [.. shows.Select(s => s.Clue)]),
         new Truth("any", null, Right(topic), Right(topic), [], [], [335]),
         shows.ToDictionary(s => s.Clue, s => (IReadOnlyList<Finding>)[.. Enumerable.Repeat(new Finding(s.Clue, offer, s.Seen), Case.LooksPerClue)], StringComparer.Ordinal),
-        new Dictionary<string, IReadOnlyList<double>>(StringComparer.Ordinal));
+        shows.ToDictionary(s => s.Clue, _ => (IReadOnlyList<double>)new double[Case.LooksPerClue], StringComparer.Ordinal));
 
     public static Answer Answer(string? kind, Choice order, params Look[] looks) =>
         new() { Looks = looks, Parts = [new PartAnswer("fork", kind, 9)], Orders = [order] };

@@ -24,7 +24,7 @@ public sealed class EndToEndTests : IDisposable
         {
             terminal.Until("Try one job now");
             terminal.Keys("1").Until("Job 1");
-            terminal.Keys("S").Until("more above");
+            terminal.Keys("S").Until("> 12");
             terminal.Keys("3", "Enter").Until("bench time 1 min");
             Signal("-KILL");
             terminal.Until("RC=137");
