@@ -72,18 +72,26 @@ public sealed class Marginals
     {
         var roots = _model.Roots;
         var groups = new int[roots.Length][];
-        for (var r = 0; r < roots.Length; r++) groups[r] = _model.Groups[roots[r]].GroupOfRow;
-        var after = new double[roots.Length + 1];
-        for (var row = 0; row < _model.Weights.Length; row++)
+        var (up, down) = (new double[roots.Length][], new double[roots.Length][]);
+        for (var r = 0; r < roots.Length; r++) (groups[r], up[r], down[r]) = (_model.Groups[roots[r]].GroupOfRow, _up[roots[r]], _down[roots[r]]);
+        var after = new double[roots.Length];
+        var (weights, likely) = (_model.Weights, _findings.Rows);
+        for (var row = 0; row < weights.Length; row++)
         {
-            var before = _model.Weights[row] * (_findings.Rows is null ? 1 : _findings.Rows[row]);
+            var before = likely is null ? weights[row] : weights[row] * likely[row];
             if (before == 0) continue;
-            after[roots.Length] = 1;
-            for (var r = roots.Length - 1; r >= 0; r--) after[r] = after[r + 1] * _up[roots[r]][groups[r][row]];
-            for (var r = 0; r < roots.Length; r++)
+            var product = 1.0;
+            for (var r = up.Length - 1; r >= 0; r--)
             {
-                _down[roots[r]][groups[r][row]] += before * after[r + 1];
-                before *= _up[roots[r]][groups[r][row]];
+                after[r] = product;
+                product *= up[r][groups[r][row]];
+            }
+
+            for (var r = 0; r < up.Length; r++)
+            {
+                var group = groups[r][row];
+                down[r][group] += before * after[r];
+                before *= up[r][group];
             }
         }
     }
