@@ -25,5 +25,8 @@ static int Screens(ScreenOptions options)
     var topics = readings.Select(r => r.Topic).OfType<Apprentice.Engine.Topics.Topic>().ToList();
     if (topics.Count < readings.Count) return ExitCode.Fault;
     string[] data = options.DataFile is { } file ? ["--data", file] : [];
-    return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error));
+    return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error)
+    {
+        Library = Shelf.OfLessons(options.TopicsFolder).Library(topics),
+    });
 }

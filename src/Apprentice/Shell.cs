@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using System.Security.Cryptography;
 using Apprentice.Content;
 using Apprentice.Engine;
@@ -42,7 +43,7 @@ public static class Shell
         }
         var history = History.Of(log.Read());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
-        return new Conversation(new World([.. options.Topics.Select(t => new Workbench(t))], history), Append, Save);
+        return new Conversation(new World([.. options.Topics.Select(t => new Workbench(t))], history) { Library = options.Library }, Append, Save);
     }
 
     /// <summary>Writes a sheet into the folder one stands in, never over another file.</summary>
@@ -72,4 +73,8 @@ public static class Shell
 /// <param name="Clock">The clock.</param>
 /// <param name="Error">Where to say what went wrong.</param>
 /// <param name="Luck">The number that decides which bikes come on a new file, or null to draw one.</param>
-public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, TimeProvider Clock, TextWriter Error, long? Luck = null);
+public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, TimeProvider Clock, TextWriter Error, long? Luck = null)
+{
+    /// <summary>Lessons, words and sources.</summary>
+    public Library Library { get; init; } = Library.Empty;
+}

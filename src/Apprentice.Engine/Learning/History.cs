@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Apprentice.Engine.Grading;
 
 namespace Apprentice.Engine.Learning;
@@ -23,6 +24,16 @@ public sealed record History
     /// <summary>The workshop, or null when none was set up.</summary>
     public LogEntry.WorkshopSet? Workshop { get; private init; }
 
+    /// <summary>Lines about lessons for the lead, oldest first.</summary>
+    public IReadOnlyList<LogEntry.LessonQuestioned> LessonQuestions { get; private init; } = [];
+
+    ImmutableDictionary<(string Person, string Lesson), DateTimeOffset> Lessons { get; init; } = ImmutableDictionary<(string, string), DateTimeOffset>.Empty;
+
+    /// <summary>When a person last opened a lesson, or null.</summary>
+    /// <param name="person">A name, or null for nobody known.</param>
+    /// <param name="lesson">Path of the lesson.</param>
+    public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
+
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
 
@@ -44,6 +55,8 @@ public sealed record History
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
         LogEntry.Answered answered => Changed(answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Ended = entry.At }),
         LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
+        LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
+        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
         LogEntry.WorkshopSet workshop => this with { Workshop = workshop },
         _ => this,
     };

@@ -53,6 +53,18 @@ public abstract record LogEntry
     /// <param name="Text">The line.</param>
     public sealed record Questioned(int Job, string Text) : LogEntry;
 
+    /// <summary>A lesson was opened.</summary>
+    /// <param name="Person">Who, or null for nobody known.</param>
+    /// <param name="Lesson">Its path under lessons: "rim-size/bed-tape.md".</param>
+    public sealed record LessonRead(string? Person, string Lesson) : LogEntry;
+
+    /// <summary>"This is wrong" in a lesson: a line for the lead.</summary>
+    /// <param name="Person">Who, or null for nobody known.</param>
+    /// <param name="Lesson">Path of the lesson.</param>
+    /// <param name="Section">Anchor of the section.</param>
+    /// <param name="Text">The line.</param>
+    public sealed record LessonQuestioned(string? Person, string Lesson, string Section, string Text) : LogEntry;
+
     /// <summary>A pause.</summary>
     /// <param name="Job">Number of the job on the bench, or null for none.</param>
     public sealed record Paused(int? Job) : LogEntry;

@@ -52,10 +52,10 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
-        _ when key.Press == Screens.Press.Right => Card(),
+        _ when key.Press == Screens.Press.Right => Card(world),
         'A' => Answer(),
         'R' => Cursor.Marked < On.OnOffer.Count ? Look(Cursor.Marked, again: true) : Turn.To(this),
-        'L' => Card(),
+        'L' => Card(world),
         'S' => Safety(),
         _ => null,
     };
@@ -73,7 +73,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     Turn Answer() => Turn.To(AnswerScreen.Of(On, this with { Note = "" }));
 
-    Turn Card() => Turn.To(new CardScreen(this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id));
+    Turn Card(World world) => CardScreen.Open(world, this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id);
 
     Turn Safety()
     {

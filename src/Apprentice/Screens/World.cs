@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 
@@ -8,6 +9,9 @@ namespace Apprentice.Screens;
 /// <param name="History">What the log amounts to.</param>
 sealed record World(IReadOnlyList<Workbench> Benches, History History)
 {
+    /// <summary>Lessons, words and sources.</summary>
+    public Library Library { get; init; } = Library.Empty;
+
     /// <summary>The person at the machine, or null.</summary>
     public string? Person => History.Current;
 
