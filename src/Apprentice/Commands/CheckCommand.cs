@@ -14,8 +14,9 @@ static class CheckCommand
     {
         var folders = new Argument<string[]>("FOLDER") { Description = "Folders to check; else question-bank and lessons, here or beside the program", Arity = ArgumentArity.ZeroOrMore };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("check", "Checks topic files and lessons") { folders, json };
-        command.SetAction(parsed => Run(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], parsed.GetValue(json)));
+        var explain = new Option<string?>("--explain") { Description = "Say what a topic is able to tell: which clues tell which kinds apart, the shortest way to each, how hard its cases are", HelpName = "TOPIC" };
+        var command = new Command("check", "Checks topic files and lessons") { folders, json, explain };
+        command.SetAction(parsed => parsed.GetValue(explain) is { } topic ? Explain(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], topic, parsed.GetValue(json)) : Run(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], parsed.GetValue(json)));
         return command;
     }
 
@@ -45,6 +46,15 @@ static class CheckCommand
         }
 
         return faults.Count == 0 ? ExitCode.Done : ExitCode.Fault;
+    }
+
+    static int Explain(Desk desk, IReadOnlyList<Shelf> shelves, string id, bool json)
+    {
+        var shelf = shelves.FirstOrDefault(s => s.Files.Any(f => !IsLesson(f.Name))) ?? throw new Complaint("There are no topics in these folders.", ExitCode.Usage);
+        var explained = Explained.Of(shelf.Topic(id));
+        if (json) Json.Write(desk.Out, new { Json.Schema, Explained = explained });
+        else explained.Write(desk.Out);
+        return ExitCode.Done;
     }
 
     static LibraryCheck CheckOf(Shelf lessons, IReadOnlyList<Topic> topics) => new(topics, lessons.Library(topics), path => $"{lessons.Folder}/{path}");
