@@ -42,6 +42,7 @@ public static class CommandLine
             CheckCommand.Make(desk),
             LawsCommand.Make(desk, topics),
             FiguresCommand.Make(desk, topics),
+            SheetsCommand.Make(desk, topics),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics))));
         return root;
