@@ -57,6 +57,11 @@ public abstract record LessonBlock(int Line)
     /// <param name="Caption">What it is called.</param>
     public sealed record Picture(int Line, string Drawing, IReadOnlyList<string> Kinds, string Caption) : LessonBlock(Line);
 
+    /// <summary>Lines that stand as they are written: an example of a file.</summary>
+    /// <param name="Line">Line in the file.</param>
+    /// <param name="Lines">The lines.</param>
+    public sealed record Verbatim(int Line, IReadOnlyList<string> Lines) : LessonBlock(Line);
+
     /// <summary>The text of this block; cells of a table stand apart.</summary>
     public string Text => this is Table table
         ? string.Join(" | ", table.Rows.SelectMany(r => r).Select(LessonSpan.Plain))

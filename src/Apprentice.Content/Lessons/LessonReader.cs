@@ -49,7 +49,7 @@ public static class LessonReader
             item.Line + 1, list.IsOrdered ? item.Order : null, [.. item.OfType<ParagraphBlock>().SelectMany(p => Spans(p.Inline))])),
         Table table => [new LessonBlock.Table(block.Line + 1, [.. table.OfType<TableRow>().Select(RowOf)])],
         QuoteBlock quote => quote.SelectMany(Blocks),
-        CodeBlock code => [new LessonBlock.Paragraph(block.Line + 1, [new LessonSpan(code.Lines.ToString())])],
+        CodeBlock code => [new LessonBlock.Verbatim(block.Line + 1, code.Lines.ToString().Split('\n'))],
         _ => [],
     };
 

@@ -2,18 +2,15 @@ using Apprentice.Engine.Topics;
 
 namespace Apprentice.Content.Lessons;
 
-/// <summary>All lessons with the glossary, the sources and the headings of published standards.</summary>
+/// <summary>All lessons with the glossary, the sources and the pages of no topic.</summary>
 /// <param name="Lessons">Lessons in the order of contents: by topic, overview first, then clues, weighing, decision.</param>
 /// <param name="Glossary">Words of the trade.</param>
 /// <param name="Sources">The register of sources, by key.</param>
-/// <param name="Standards">The page of headings of published standards, or null.</param>
-public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, IReadOnlyList<Source> Sources, Lesson? Standards)
+/// <param name="Pages">Pages of no topic: headings of published standards, how to write a topic.</param>
+public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, IReadOnlyList<Source> Sources, IReadOnlyList<Lesson> Pages)
 {
     /// <summary>The file of the register of sources.</summary>
     public const string SourcesFile = "sources.md";
-
-    /// <summary>The file that maps headings of published standards.</summary>
-    public const string StandardsFile = "standards.md";
 
     /// <summary>The file of plain words that need no entry in the glossary.</summary>
     public const string PlainWordsFile = "plain-words.md";
@@ -22,7 +19,7 @@ public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, I
     static readonly string[] Last = ["weighing", "decision"];
 
     /// <summary>An empty library.</summary>
-    public static Library Empty { get; } = new([], Glossary.Empty, [], null);
+    public static Library Empty { get; } = new([], Glossary.Empty, [], []);
 
     /// <summary>The library of files; a file that cannot be read is left out, the check tells why.</summary>
     /// <param name="files">Path under lessons, with slashes, and text.</param>
@@ -32,7 +29,7 @@ public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, I
         var read = files.Select(f => LessonReader.Read(f.Path, f.Text).Lesson).OfType<Lesson>().ToList();
         var lessons = read.Where(l => l.Topic.Length > 0 && !IsWords(l)).OrderBy(l => TopicPlace(l, topics)).ThenBy(l => l.Topic, StringComparer.Ordinal).ThenBy(l => Place(l, topics)).ThenBy(l => l.Id, StringComparer.Ordinal);
         return new Library(
-            [.. lessons], Glossary.Of(read.Where(IsWords)), SourcesOf(read.Find(l => l.Path == SourcesFile)), read.Find(l => l.Path == StandardsFile));
+            [.. lessons], Glossary.Of(read.Where(IsWords)), SourcesOf(read.Find(l => l.Path == SourcesFile)), [.. read.Where(l => l.Topic.Length == 0 && l.Path is not (SourcesFile or PlainWordsFile)).OrderByDescending(l => l.Path, StringComparer.Ordinal)]);
     }
 
     /// <summary>Lessons of a topic.</summary>

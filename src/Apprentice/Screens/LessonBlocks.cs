@@ -16,7 +16,11 @@ static class LessonBlocks
         foreach (var block in section.Blocks)
         {
             if (before is not null && !(before is LessonBlock.Point && block is LessonBlock.Point)) yield return new Block.Gap(Drop: true);
-            yield return block switch
+            if (block is LessonBlock.Verbatim verbatim)
+            {
+                foreach (var line in verbatim.Lines) yield return new Block.Text(line, 2);
+            }
+            else yield return block switch
             {
                 LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2),
                 LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2),

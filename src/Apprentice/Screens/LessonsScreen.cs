@@ -3,7 +3,7 @@ using Apprentice.Engine;
 
 namespace Apprentice.Screens;
 
-/// <summary>The contents: topics with their lessons, search, words, sources, headings of published standards.</summary>
+/// <summary>The contents: topics with their lessons, search, words, sources, pages of no topic.</summary>
 /// <param name="Below">The screen to go back to.</param>
 sealed record LessonsScreen(Screen Below) : ChoiceScreen
 {
@@ -24,13 +24,13 @@ sealed record LessonsScreen(Screen Below) : ChoiceScreen
                     [Words.Of("lessons.search"), Words.Of("lessons.search-note")],
                     [Words.Of("lessons.words"), Words.Of("lessons.words-note", ("n", world.Library.Glossary.Words.Count))],
                     [Words.Of("lessons.sources"), Words.Of("lessons.sources-note", ("n", world.Library.Sources.Count))],
-                    .. world.Library.Standards is null ? [] : (string[][])[[Words.Of("lessons.standards"), Words.Of("lessons.standards-note")]],
+                    .. world.Library.Pages.Select(p => (string[])[p.Title, ""]),
                 ])),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("lessons.key-search"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Benches(world).Count + (world.Library.Standards is null ? 3 : 4);
+    protected override int Count(World world) => Benches(world).Count + 3 + world.Library.Pages.Count;
 
     /// <inheritdoc/>
     protected override Turn Take(World world, int line)
@@ -42,7 +42,7 @@ sealed record LessonsScreen(Screen Below) : ChoiceScreen
             0 => Turn.To(new SearchScreen(this)),
             1 => Turn.To(new GlossaryScreen(this)),
             2 => Turn.To(new SourcesScreen(this)),
-            _ => world.Library.Standards is { } standards ? Turn.To(new LessonScreen(standards, 0, this)) : Turn.To(this),
+            var page => LessonScreen.Open(world, world.Library.Pages[page - 3], 0, this),
         };
     }
 
