@@ -20,15 +20,19 @@ static class LessonBlocks
             {
                 foreach (var line in verbatim.Lines) yield return new Block.Text(line, 2);
             }
-            else yield return block switch
+            else
             {
-                LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2),
-                LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2),
-                LessonBlock.Table table => TableOf(table, links),
-                LessonBlock.Picture picture => LessonPictures.Of(world, lesson, picture),
-                LessonBlock.Paragraph paragraph => new Block.Text(Text(paragraph.Spans, links)),
-                _ => new Block.Gap(),
-            };
+                yield return block switch
+                {
+                    LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2),
+                    LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2),
+                    LessonBlock.Table table => TableOf(table, links),
+                    LessonBlock.Picture picture => LessonPictures.Of(world, lesson, picture),
+                    LessonBlock.Paragraph paragraph => new Block.Text(Text(paragraph.Spans, links)),
+                    _ => new Block.Gap(),
+                };
+            }
+
             before = block;
         }
     }
