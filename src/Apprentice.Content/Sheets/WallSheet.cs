@@ -59,7 +59,8 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         table { border-collapse: collapse; width: 100%; }
         td, th { border: .2mm solid #555; padding: .5mm 1.2mm; text-align: left; vertical-align: top; }
         ul { margin: 0; padding-left: 4.5mm; }
-        li { break-inside: avoid; }
+        li p, li ul { margin-top: 0; margin-bottom: 0; }
+        li p { display: inline; }
         .stop { border: 1mm solid #000; padding: 1.5mm 2.5mm; break-inside: avoid; }
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }

@@ -44,7 +44,7 @@ public sealed record CheckTree(
         var clue = bench.Topic.Clues.First(c => c.Id == reasoning.Next[0].Clue);
         var branches = Shown(bench, enquiry, findings, clue, part).Where(b => share * b.Share >= LeastShare).OrderByDescending(b => b.Share)
             .Select(b => new CheckBranch(b.Finding, b.Share, Grow(bench, enquiry, [.. findings, b.Finding], left - 1, share * b.Share))).ToList();
-        return node with { Clue = clue.Id, Branches = branches };
+        return branches.Count == 0 ? node : node with { Clue = clue.Id, Branches = branches };
     }
 
     // A reading branches by the size of each kind that is still possible; anything else by its findings.

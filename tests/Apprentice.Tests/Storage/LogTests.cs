@@ -34,6 +34,8 @@ public sealed class LogTests : IDisposable
         new LogEntry.Paused(3),
         new LogEntry.Paused(null),
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
+        new LogEntry.LessonRead(null, "rim-size/overview.md"),
+        new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
     ];
 
     static Given Full => new(
