@@ -80,6 +80,7 @@ public sealed class LibraryCheck(IReadOnlyList<Topic> topics, Library library, F
                     if (Fault(lesson, topic, span) is { } fault) yield return new Fault(file, block.Line, fault);
                 }
 
+                if (block is LessonBlock.Picture picture && PictureFault(topic, picture) is { } wrong) yield return new Fault(file, block.Line, wrong);
                 if (LessonForm.IsExample(section.Heading)) continue;
                 foreach (var span in block.AllSpans.Where(s => s.Link is null))
                 {
@@ -99,6 +100,15 @@ public sealed class LibraryCheck(IReadOnlyList<Topic> topics, Library library, F
         if (library.Follow(lesson, link) is not { } place) return $"The link '{link}' leads to no lesson.";
         var anchor = link.Split('#', 2).ElementAtOrDefault(1) ?? "";
         return anchor.Length > 0 && place.Lesson.Sections.All(s => s.Anchor != anchor) ? $"The lesson of '{link}' has no heading for #{anchor}." : null;
+    }
+
+    static string? PictureFault(Topic topic, LessonBlock.Picture picture)
+    {
+        if (topic.Drawings.FirstOrDefault(d => d.Id == picture.Drawing) is not { } drawing)
+            return $"There is no drawing '{picture.Drawing}' in the topic {topic.Id}: use {Nearest.Or([.. Nearest.Of(picture.Drawing, topic.Drawings.Select(d => d.Id), 3)])}.";
+        var looks = drawing.Kinds.Concat(drawing.Findings).Select(l => l.Of).ToList();
+        if (picture.Kinds.Count is 0 or > 2) return $"Write drawing:{picture.Drawing}/KIND, or two kinds with + between them.";
+        return picture.Kinds.FirstOrDefault(k => !looks.Contains(k)) is { } lost ? $"The drawing '{picture.Drawing}' has no '{lost}': use {Nearest.Or([.. Nearest.Of(lost, looks, 3)])}." : null;
     }
 
     static IEnumerable<Fault> Questions(string file, Lesson lesson, Topic topic) =>

@@ -43,6 +43,7 @@ public static class CommandLine
             LawsCommand.Make(desk, topics),
             FiguresCommand.Make(desk, topics),
             SheetsCommand.Make(desk, topics),
+            PictureCommand.Make(desk, topics),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics))));
         return root;

@@ -10,15 +10,17 @@ static class LessonBlocks
     /// <param name="lesson">The lesson.</param>
     /// <param name="section">The section.</param>
     /// <param name="links">Links that have a number, in order; the number stands behind the words that lead there.</param>
-    public static IEnumerable<Block> Of(World world, Lesson lesson, LessonSection section, IReadOnlyList<string> links)
+    /// <param name="inWords">True to say drawings in words.</param>
+    public static IEnumerable<Block> Of(World world, Lesson lesson, LessonSection section, IReadOnlyList<string> links, bool inWords)
     {
         LessonBlock? before = null;
         foreach (var block in section.Blocks)
         {
             if (before is not null && !(before is LessonBlock.Point && block is LessonBlock.Point)) yield return new Block.Gap(Drop: true);
-            if (block is LessonBlock.Verbatim verbatim)
+            if (block is LessonBlock.Verbatim or LessonBlock.Picture)
             {
-                foreach (var line in verbatim.Lines) yield return new Block.Text(line, 2);
+                var lines = block is LessonBlock.Verbatim verbatim ? verbatim.Lines.Select(l => new Block.Text(l, 2)) : LessonPictures.Of(world, lesson, (LessonBlock.Picture)block, inWords);
+                foreach (var line in lines) yield return line;
             }
             else
             {
@@ -27,7 +29,6 @@ static class LessonBlocks
                     LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2),
                     LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2),
                     LessonBlock.Table table => TableOf(table, links),
-                    LessonBlock.Picture picture => LessonPictures.Of(world, lesson, picture),
                     LessonBlock.Paragraph paragraph => new Block.Text(Text(paragraph.Spans, links)),
                     _ => new Block.Gap(),
                 };

@@ -14,7 +14,12 @@ sealed record LessonScreen(Lesson Lesson, int Section, Screen Below, string Note
     /// <inheritdoc/>
     public override int? Job => Below.Job;
 
+    /// <summary>True when drawings are said in words.</summary>
+    public bool InWords { get; init; }
+
     LessonSection Here => Lesson.Sections[Section];
+
+    bool HasPicture => Here.Blocks.Any(b => b is LessonBlock.Picture);
 
     bool IsQuestion => string.Equals(Here.Heading, TryIt.Heading, StringComparison.Ordinal);
 
@@ -37,11 +42,12 @@ sealed record LessonScreen(Lesson Lesson, int Section, Screen Below, string Note
         return new Page(
             Lesson.Title,
             Words.Of("lesson.place", ("n", Section + 1), ("count", Lesson.Sections.Count)),
-            [new Block.Text(Here.Heading), new Block.Gap(Drop: true), .. LessonBlocks.Of(world, Lesson, Here, links)],
+            [new Block.Text(Here.Heading), new Block.Gap(Drop: true), .. LessonBlocks.Of(world, Lesson, Here, links, InWords)],
             [
                 links.Count switch { 0 => "", 1 => Words.Of("lesson.key-link-one"), _ => Words.Of("lesson.key-link", ("n", links.Count)) },
                 IsQuestion ? Words.Of("lesson.key-answer") : Section + 1 < Lesson.Sections.Count ? Words.Of("lesson.key-next") : Words.Of("lesson.key-end"),
                 Section > 0 ? Words.Of("lesson.key-before") : "",
+                HasPicture ? Words.Of(InWords ? "scale.key-picture" : "scale.key-words") : "",
                 Words.Of("lesson.key-sources"), Words.Of("lesson.key-wrong"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
             ])
         {
@@ -60,6 +66,7 @@ sealed record LessonScreen(Lesson Lesson, int Section, Screen Below, string Note
             { Press: Screens.Press.Enter } when IsQuestion => Answer(world),
             { Press: Screens.Press.Enter } or { Press: Screens.Press.Right } => Turn.To(Section + 1 < Lesson.Sections.Count ? here with { Section = Section + 1 } : key.Press == Screens.Press.Enter ? Below : here),
             { Press: Screens.Press.Left or Screens.Press.Backspace } when Section > 0 => Turn.To(here with { Section = Section - 1 }),
+            { Letter: 'W' } when HasPicture => Turn.To(here with { InWords = !InWords }),
             { Letter: 'S' } => Turn.To(new LessonSourcesScreen(here)),
             { Letter: 'X' } => Turn.To(new LessonWrongScreen(here)),
             _ => Turn.To(here),
