@@ -48,7 +48,7 @@ public sealed class GradeTests
     [InlineData("\"datum\": 0", "\"ownFinding\": \"2012\"", "2: looks[1].ownFinding: bar-height is measured, so it has a reading and no finding.")]
     [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"writing\": 3 },", "2: looks[0].writing: A whole number from 0 to 0 would do here.")]
     [InlineData("\"datum\": 0", "\"writing\": 0", "2: looks[1].writing: bar-height is not read off a plate, so it has no writing.")]
-    [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"bearing\": \"year\" },", "2: looks[0].bearing: There is no thing that a marking tells 'year'; it can be ")]
+    [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"bearing\": \"year\" },", "2: looks[0].bearing: There is no thing that a marking tells 'year'; ")]
     [InlineData("\"part\": \"bar\"", "\"part\": \"stem\"", "3: parts[0].part: There is no part that this job asks for 'stem'; it can be bar.")]
     [InlineData("\"kind\": \"newer\"", "\"kind\": \"new\"", "3: parts[0].kind: There is no kind of bar 'new'; it can be newer, none or older.")]
     [InlineData("\"tenths\": 9", "\"tenths\": 95", "3: parts[0].tenths: A whole number from 1 to 10 would do here.")]

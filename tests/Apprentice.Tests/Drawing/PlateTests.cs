@@ -1,4 +1,3 @@
-using Apprentice.Content;
 using Apprentice.Drawing.Plates;
 using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
@@ -95,7 +94,7 @@ public sealed class PlateTests
     {
         var view = new PlateView(surface, [new Marking(0, [new Worn('5', OfText: true, '5')], "")], IsDirty: false, 1);
         Assert.Contains(PlateDrawing.Rows(view, 58, 8), r => r.Any(c => c is > '\u2800' and < '\u2900'));
-        Assert.NotEqual("", Words.Of($"surface.{surface}"));
+        Assert.NotEqual("", PlateWords.Name(surface));
         if (surface is not Surface.Tube)
             Assert.NotEqual(PlateDrawing.Rows(view with { Surface = Surface.Tube }, 58, 8), PlateDrawing.Rows(view, 58, 8));
     }

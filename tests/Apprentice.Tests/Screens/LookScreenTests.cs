@@ -75,6 +75,29 @@ public sealed class LookScreenTests
     }
 
     [Fact]
+    public void A_shape_with_a_drawing_is_drawn_and_W_says_it_in_words()
+    {
+        var topic = Corpus.Topic("folding-bar");
+        var clue = topic.Clues.First(c => c.Id is "lever-look");
+        string[] art = ["/====o====\\", "\\=========/"];
+        var drawn = new TopicDrawing
+        {
+            Id = "lever-below",
+            Title = "Lever from below",
+            Figure = "lever",
+            Clues = ["lever-look"],
+            Findings = [.. ((Shows.Table)clue.Shows).Findings.Select(f => new DrawnLook(f.Id, new Dictionary<string, FigureValue>(StringComparer.Ordinal), art))],
+        };
+        var screen = Task(topic with { Drawings = [drawn] }, "lever-look").Start();
+        var text = Text(screen, Sizes[1]);
+        Assert.Contains("o====\\", text, StringComparison.Ordinal);
+        Assert.Contains("W in words", text, StringComparison.Ordinal);
+        var words = Text(Keys(screen, "W"), Sizes[1]);
+        Assert.Contains(Apprentice.Content.Words.Of("figure.art"), words, StringComparison.Ordinal);
+        Assert.Contains("W picture", words, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void No_description_gives_its_finding_away()
     {
         foreach (var clue in Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Clues))
@@ -130,9 +153,11 @@ public sealed class LookScreenTests
 
     static bool Plain(Topic topic, CaseRequest request, ulong seed) => Laws.Some.Case(new Workbench(topic), request, seed).Look("plate", 0).Seen is Seen.Named;
 
-    static LookTask Task(string id, string clue, Screen? below = null)
+    static LookTask Task(string id, string clue, Screen? below = null) => Task(Corpus.Topic(id), clue, below);
+
+    static LookTask Task(Topic topic, string clue, Screen? below = null)
     {
-        var bench = new Workbench(Corpus.Topic(id));
+        var bench = new Workbench(topic);
         var it = bench.Topic.Clues.First(c => string.Equals(c.Id, clue, StringComparison.Ordinal));
         var request = new CaseRequest(bench.Topic.Provenances[0].Id, bench.Topic.Wants[0].Id, null, Selection.AsTheyCome, Channel.Bench);
         var made = Laws.Some.Case(bench, request, 4);
