@@ -4,13 +4,13 @@ using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Grading;
 
-/// <summary>Judges the learner's own readings, once, against the true size and what the tool is good for.</summary>
+/// <summary>Judges the learner's own readings and findings, once: readings against the true size and what the tool is good for.</summary>
 static class ReadingGrades
 {
     /// <summary>The mark of the worst own reading, or null when the learner read nothing themselves.</summary>
     public static GradePart? Of(Workbench bench, Case made, Answer answer)
     {
-        var grades = answer.Looks.Where(l => l.OwnReading is not null && made.Look(l.Clue, l.Nth).Seen is Seen.Reading).Select(l => Grade(bench, made, l)).OfType<GradePart>().ToList();
+        var grades = answer.Looks.Select(l => made.Look(l.Clue, l.Nth).Seen is Seen.Reading ? Grade(bench, made, l) : MarkingGrades.Of(bench, made, l)).OfType<GradePart>().ToList();
         return grades.Count == 0 ? null : grades.MinBy(g => g.Mark);
     }
 

@@ -88,7 +88,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        return here.Scale(clue) is { } task ? Turn.To(task.Start()) : here.Seeing(On.Looking(clue.Id));
+        return (here.Scale(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
     Turn Seeing(BenchJob after) =>
@@ -102,6 +102,17 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
             unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)));
+        return task is null ? null : task with { Job = On.Number };
+    }
+
+    // What the learner looks at, or null where what it shows is told.
+    LookTask? Marking(Clue clue)
+    {
+        if (!On.ReadsScales) return null;
+        var asked = Spoken.List([.. On.Want.Asks.Select(new TopicWords(On.Topic).Part)]);
+        var task = LookTask.Of(
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), On.Topic, clue, asked, On.Made, On.Times(clue.Id), this,
+            (_, own) => Seeing(On.Finding(clue.Id, own)));
         return task is null ? null : task with { Job = On.Number };
     }
 

@@ -15,9 +15,9 @@ static class SprocketBack
         if (notches > 0) Notches(sketch, notches, radius);
         else Splines(sketch, splines, radius);
         sketch.Circle(Middle, 5).Circle(Middle, 2.6, Fill.Solid);
-        Turns(sketch, t.Is("turns", "sprockets") ? root - 1 : radius * 0.72, root);
-        return Named(sketch, radius).Say("figure.sprocket.lies").Say(Inside(notches, splines))
-            .Say(Content.Words.Of(t.Is("turns", "sprockets") ? "figure.sprocket.turns-round" : "figure.sprocket.turns-all"));
+        Turns(sketch, t.Is("turns", "sprockets") ? root + 3 : radius * 0.72);
+        return Named(sketch, radius).Say("figure.sprocket.lies").Told(Inside(notches, splines))
+            .Told(Content.Words.Of(t.Is("turns", "sprockets") ? "figure.sprocket.turns-round" : "figure.sprocket.turns-all"));
     }
 
     /// <summary>A cassette: a lockring with splines, or the splined body without one.</summary>
@@ -28,12 +28,12 @@ static class SprocketBack
         if (ring) sketch.Shape(Fill.Grain, Geometry.Teeth(Middle, Math.Min(root - 1, radius + 4.5), Math.Min(root - 2, radius + 3.6), 36, 0.5));
         Splines(sketch, splines, radius);
         sketch.Circle(Middle, 7).Circle(Middle, 5).Circle(Middle, 2.6, Fill.Solid);
-        Turns(sketch, t.Is("turns", "all") ? radius * 0.8 : root - 1, root);
-        return Named(sketch, radius).Say("figure.sprocket.lies").Say(Content.Words.Of(ring ? "figure.sprocket.ring" : "figure.sprocket.no-ring")).Say(Inside(0, splines))
-            .Say(Content.Words.Of(t.Is("turns", "all") ? "figure.sprocket.turns-all" : "figure.sprocket.turns-round"));
+        Turns(sketch, t.Is("turns", "all") ? radius * 0.75 : root + 3);
+        return Named(sketch, radius).Say("figure.sprocket.lies").Told(Content.Words.Of(ring ? "figure.sprocket.ring" : "figure.sprocket.no-ring")).Told(Inside(0, splines))
+            .Told(Content.Words.Of(t.Is("turns", "all") ? "figure.sprocket.turns-all" : "figure.sprocket.turns-round"));
     }
 
-    static Sketch Named(Sketch sketch, double radius) => sketch.Point("middle", Middle).Point("tool-edge", new(radius, 0));
+    static Sketch Named(Sketch sketch, double radius) => sketch.Frame(new(-radius - 24, -radius - 8), new(radius + 24, radius + 8)).Point("middle", Middle).Point("tool-edge", new(radius, 0));
 
     static string Inside(int notches, int splines) => notches > 0
         ? Content.Words.Of("figure.sprocket.notches", ("n", notches))
@@ -48,7 +48,7 @@ static class SprocketBack
 
     static void Notches(Sketch sketch, int count, double radius)
     {
-        sketch.Circle(Middle, radius).Circle(Middle, radius * 0.7);
+        sketch.Circle(Middle, radius, Fill.Grain).Circle(Middle, radius * 0.7);
         foreach (var at in Enumerable.Range(0, count).Select(i => 90 + (360.0 * i / count)))
         {
             var (inner, outer) = (radius * 0.7, radius + 0.8);
@@ -56,18 +56,12 @@ static class SprocketBack
         }
     }
 
-    static void Splines(Sketch sketch, int count, double radius)
-    {
-        if (count == 0) sketch.Circle(Middle, radius, Fill.Half);
-        else sketch.Shape(Fill.Half, Geometry.Teeth(Middle, radius, radius - 1.9, count, 0.5));
-        sketch.Circle(Middle, radius - 3.4);
-    }
+    static void Splines(Sketch sketch, int count, double radius) => sketch.Shape(Fill.Clear, count == 0 ? Geometry.Arc(Middle, radius, 0, 360) : Geometry.Teeth(Middle, radius, radius - 1.9, count, 0.5));
 
     /// <summary>An arrow round the part that turns when the sprockets are turned back.</summary>
-    static void Turns(Sketch sketch, double radius, double root)
+    static void Turns(Sketch sketch, double radius)
     {
-        var outside = radius > root - 2 ? root + 10 : radius;
-        var tip = Geometry.At(Middle, outside, 60);
-        sketch.Arc(Middle, outside, 60, 120).Line(Geometry.At(Middle, outside - 2.2, 72), tip, Geometry.At(Middle, outside + 2.2, 72));
+        var tip = Geometry.At(Middle, radius, -30);
+        sketch.Add(new Ink(Geometry.Arc(Middle, radius, -30, 30), Closed: false, Fill.None, Pen.Bold)).Line(Geometry.At(Middle, radius - 2.6, -18), tip, Geometry.At(Middle, radius + 2.6, -18));
     }
 }
