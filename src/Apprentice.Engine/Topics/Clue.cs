@@ -14,7 +14,10 @@ public sealed record Clue
     /// <summary>From where to where it is taken (the datum), or where to look.</summary>
     public required string FromTo { get; init; }
 
-    /// <summary>Tool: "eyes", "rule", "tape", "caliper", …</summary>
+    /// <summary>The right datum in few words, in the style of the clue's slips, to be chosen among them; empty for <see cref="FromTo"/>.</summary>
+    public string Datum { get; init; } = "";
+
+    /// <summary>Tool: "eyes", "rule", "tape", "caliper", …; <see cref="Instrument"/> says which words are read as a scale.</summary>
     public required string Tool { get; init; }
 
     /// <summary>Bench minutes, access not counted.</summary>

@@ -101,7 +101,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var nth = On.Times(clue.Id);
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
-            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)));
+            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)), Engine.Workbench.ZeroErrorOf(On.Made));
         return task is null ? null : task with { Job = On.Number };
     }
 

@@ -62,9 +62,9 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
     public static ReadingTask? Of(
         string title, Clue clue, Func<int, double> exactFor, ulong seed, Screen below, Func<World, OwnReading, Turn> done, double zeroError = 0)
     {
-        if (clue.Shows is not Shows.Measured measured || Scale.Of(clue.Tool, inches: false, zeroError) is not { } scale) return null;
+        if (clue.Shows is not Shows.Measured measured || Scale.Of(clue.Tool, zeroError) is not { } scale) return null;
         var around = Math.Abs(measured.Scale - Math.PI) < 1e-6;
-        return new ReadingTask(title, clue.Tool, [clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
+        return new ReadingTask(title, clue.Tool, [clue.Datum.Length > 0 ? clue.Datum : clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
         {
             Scale = scale is Scale.Ruled ruled ? ruled with { Around = around } : scale,
             Low = measured.Low,

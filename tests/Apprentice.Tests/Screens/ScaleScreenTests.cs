@@ -120,7 +120,7 @@ public sealed class ScaleScreenTests
         Assert.All(clues, c =>
         {
             var task = ReadingTask.Of(c.Name, c, _ => 300, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r)));
-            Assert.Equal(c.FromTo, task?.Datums[0]);
+            Assert.Equal(c.Datum.Length > 0 ? c.Datum : c.FromTo, task?.Datums[0]);
             Assert.Equal(((Shows.Measured)c.Shows).Slips.Count + 1, task?.Datums.Count);
         });
     }
@@ -174,7 +174,7 @@ public sealed class ScaleScreenTests
             "tape" => ["round the bed of the rim, where the tyre sits", "round the outer edge of the rim"],
             _ => ["middle of the hinge pin to middle of the clamp bolt", "middle of the hinge pin to the edge of the clamp", "lower hinge plate to middle of the clamp bolt"],
         };
-        var scale = Scale.Of(tool is "inches" ? "rule" : tool, tool is "inches", zeroError: 0.05) ?? throw new InvalidOperationException(tool);
+        var scale = Scale.Of(tool is "inches" ? "rule, inches" : tool, zeroError: 0.05) ?? throw new InvalidOperationException(tool);
         return new ReadingTask("Job 12   stem length", tool is "inches" ? "rule" : tool, datums, d => exact[d], scale is Scale.Vernier ? 0.05 : 0.5)
         {
             Scale = scale is Scale.Ruled { Tape: true } ruled ? ruled with { Around = true } : scale,
