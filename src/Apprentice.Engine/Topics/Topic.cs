@@ -66,6 +66,9 @@ public sealed record Topic
     /// <summary>What time, a day of waiting and a question to the lead cost.</summary>
     public required Costs Costs { get; init; }
 
+    /// <summary>Pictures of parts; nothing is reckoned from them.</summary>
+    public IReadOnlyList<TopicDrawing> Drawings { get; init; } = [];
+
     /// <summary>draft, checked or in use.</summary>
     public TopicState State { get; init; } = TopicState.Draft;
 

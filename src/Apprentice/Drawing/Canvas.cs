@@ -26,6 +26,28 @@ sealed class Canvas(int columns, int rows)
         _dots[(y / 4 * columns) + (x / 2)] |= Bits[(y % 4 * 2) + (x % 2)];
     }
 
+    /// <summary>Takes a dot away; outside the canvas nothing happens.</summary>
+    /// <param name="x">Dots from the left.</param>
+    /// <param name="y">Dots from the top.</param>
+    public void Wipe(int x, int y)
+    {
+        if (x < 0 || y < 0 || x >= Width || y >= Height) return;
+        _dots[(y / 4 * columns) + (x / 2)] &= ~Bits[(y % 4 * 2) + (x % 2)];
+    }
+
+    /// <summary>A straight line, both ends with it.</summary>
+    /// <param name="from">Dots from the left and from the top.</param>
+    /// <param name="to">Dots from the left and from the top.</param>
+    /// <param name="on">Of eight dots along the line, so many are set: 8 for a full line.</param>
+    public void Line((int X, int Y) from, (int X, int Y) to, int on = 8)
+    {
+        var steps = Math.Max(Math.Abs(to.X - from.X), Math.Abs(to.Y - from.Y));
+        for (var i = 0; i <= steps; i++)
+        {
+            if (i % 8 < on) Dot(Along(from.X, to.X, i, steps), Along(from.Y, to.Y, i, steps));
+        }
+    }
+
     /// <summary>A line from top to bottom, both ends with it.</summary>
     public void Down(int x, int top, int bottom)
     {
@@ -61,6 +83,8 @@ sealed class Canvas(int columns, int rows)
 
     /// <summary>The rows of text, from top to bottom, each as wide as the canvas; a cell without dots is a space.</summary>
     public IReadOnlyList<string> Rows() => [.. Enumerable.Range(0, rows).Select(r => string.Concat(Enumerable.Range(0, columns).Select(c => Cell((r * columns) + c))))];
+
+    static int Along(int from, int to, int step, int steps) => steps == 0 ? from : from + (int)Math.Floor((((2.0 * (to - from) * step) + steps) / (2.0 * steps)));
 
     char Cell(int cell) => _over[cell] != '\0' ? _over[cell] : _dots[cell] == 0 ? ' ' : (char)(0x2800 + _dots[cell]);
 }
