@@ -152,7 +152,16 @@ public sealed record Slip(string Name, double Share, double Factor, double Offse
 /// <param name="Id">Short name.</param>
 /// <param name="Text">Words on screens.</param>
 /// <param name="Stop">What to say when it stops the job ("a crack at the hinge: do not ride"), or empty.</param>
-public sealed record TableFinding(string Id, string Text, string Stop = "");
+public sealed record TableFinding(string Id, string Text, string Stop = "")
+{
+    /// <summary>What the gauge shows: the leaf that fits, or the largest end that drops in; null when no gauge is drawn, or no leaf fits.</summary>
+    public Leaf? Gauge { get; init; }
+}
+
+/// <summary>A leaf of a pitch gauge, or an end of a chain gauge.</summary>
+/// <param name="Name">What stands on it: "1 mm", "24 tpi", "0.75".</param>
+/// <param name="Size">Its pitch in mm, greater than 0; for a chain gauge how much longer than new, of 100, 0 for no end.</param>
+public sealed record Leaf(string Name, double Size);
 
 /// <summary>A code that can be read.</summary>
 /// <param name="Id">Short name.</param>

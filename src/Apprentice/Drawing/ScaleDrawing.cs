@@ -21,6 +21,22 @@ static class ScaleDrawing
         return !jaws ? scale : view.Scale is Scale.Vernier { Inside: true } ? [.. InsideJaws(view.Columns, label), .. scale] : [.. Jaws(view.Columns, label), .. scale];
     }
 
+    /// <summary>Rows to stand above a scale: a line down to it at each place, with its word; a place outside the window is left out.</summary>
+    /// <param name="view">The geometry.</param>
+    /// <param name="places">Places on the scale in mm, with their words.</param>
+    public static IReadOnlyList<string> Pointers(ScaleView view, IReadOnlyList<(double Millimetres, string Word)> places)
+    {
+        var canvas = new Canvas(view.Columns, places.Count + 1);
+        for (var row = 0; row < places.Count; row++)
+        {
+            var (dot, word) = (view.DotOf(places[row].Millimetres), places[row].Word);
+            if (dot < 0 || dot >= view.Width) continue;
+            canvas.Down(dot, 4 * (row + 1), canvas.Height - 1);
+            canvas.Write(Math.Clamp((dot / 2) - (word.Length / 2), 0, Math.Max(0, view.Columns - word.Length)), row, word);
+        }
+        return canvas.Rows();
+    }
+
     /// <summary>First row of the marks of a rule or tape of some rows.</summary>
     public static int MarksRow(int rows) => Math.Max(1, (rows - 1) / 3);
 

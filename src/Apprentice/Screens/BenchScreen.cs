@@ -102,7 +102,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
             unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)), Engine.Workbench.ZeroErrorOf(On.Made));
-        return task is null ? null : task with { Job = On.Number };
+        return task is null ? null : task with { Job = On.Number, Drawn = DrawnDatums.Of(On.Topic, clue, On.Made.Truth, On.Made.Job.Seed) };
     }
 
     Block.Table Table(TopicWords words) => new(
