@@ -36,14 +36,14 @@ public enum Mistake
     /// <summary>The vernier's line taken for whole tenths: line 4 as 0.4.</summary>
     VernierTenths,
 
+    /// <summary>The vernier was not read.</summary>
+    VernierLeftOut,
+
     /// <summary>The vernier's part ten times too large, or ten times too small.</summary>
     VernierPlace,
 
     /// <summary>The main scale read at the far end of the vernier.</summary>
     VernierEnd,
-
-    /// <summary>The vernier was not read.</summary>
-    VernierLeftOut,
 
     /// <summary>One division of the vernier too far or too short.</summary>
     VernierDivision,

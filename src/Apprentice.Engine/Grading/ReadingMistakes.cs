@@ -12,17 +12,20 @@ namespace Apprentice.Engine.Grading;
 /// <param name="ZeroError">What the caliper reads with its jaws closed, mm.</param>
 /// <remarks>
 /// Priority: the enumeration's order. Tolerance: the tool's. A datum is told apart as well as the tool is good; what was misread on the scale, as well as
-/// the scale can be read: at least half a division, at most one.
+/// the scale can be read: at least half a division, at most one; what stands on the vernier to half a line, since a line meets or it does not.
 /// </remarks>
 sealed record ReadingMistakes(
     Instrument? Tool, double Step, double Allowed, double True, IReadOnlyList<double> Edges, int? Datum, double ZeroError)
 {
     const double Tiny = 1e-6;
     const double LeastUnit = 0.5;
+    const double Hundredth = 0.005;
 
     double Division => Math.Max(Step, Tool?.Division ?? 0);
 
     double Near => Math.Max(Division / 2, Math.Min(Allowed, Division)) + Tiny;
+
+    double HalfLine => Division / 2;
 
     bool IsCaliper => Tool?.Sort == InstrumentSort.Caliper;
 
@@ -43,7 +46,8 @@ sealed record ReadingMistakes(
     Mistake? Zero(double read, double edge)
     {
         if (!IsCaliper || Math.Abs(ZeroError) < Tiny) return null;
-        return Is(read, edge + ZeroError) ? Mistake.ZeroForgotten : Is(read, edge + (2 * ZeroError)) ? Mistake.ZeroWrongWay : null;
+        return Math.Abs(read - (edge + ZeroError)) <= HalfLine + Tiny ? Mistake.ZeroForgotten
+            : Math.Abs(read - (edge + (2 * ZeroError))) <= HalfLine + Tiny ? Mistake.ZeroWrongWay : null;
     }
 
     // A figure typed in the wrong unit is rounded in that unit: to a sixteenth, to half a millimetre.
@@ -70,10 +74,10 @@ sealed record ReadingMistakes(
         var whole = Math.Floor((double)steps / Instrument.VernierLines);
         var line = steps - (whole * Instrument.VernierLines);
         var part = line / Instrument.VernierLines;
-        if (line > 0 && IsOrCorrected(read, whole + (line / 10))) return Mistake.VernierTenths;
-        if (line > 0 && (IsOrCorrected(read, whole + (10 * part)) || IsOrCorrected(read, whole + (part / 10)))) return Mistake.VernierPlace;
-        if (IsOrCorrected(read, whole + part + Instrument.VernierLines - 1)) return Mistake.VernierEnd;
-        return line > 0 && IsOrCorrected(read, whole) ? Mistake.VernierLeftOut : null;
+        if (line > 0 && IsOrCorrected(read, whole + (line / 10), HalfLine)) return Mistake.VernierTenths;
+        if (line > 0 && IsOrCorrected(read, whole, Hundredth / 2)) return Mistake.VernierLeftOut;
+        if (line > 0 && (IsOrCorrected(read, whole + (10 * part), HalfLine) || IsOrCorrected(read, whole + (part / 10), Hundredth))) return Mistake.VernierPlace;
+        return IsOrCorrected(read, whole + part + Instrument.VernierLines - 1, HalfLine) ? Mistake.VernierEnd : null;
     }
 
     Mistake? Marks(double read, double edge)
@@ -84,7 +88,7 @@ sealed record ReadingMistakes(
         return Is(off, tool.Pitch) ? Mistake.MainDivision : Is(off, tool.Figure) ? Mistake.Figure : null;
     }
 
-    bool IsOrCorrected(double read, double seen) => Is(read, seen - ZeroError) || Is(read, seen);
+    bool IsOrCorrected(double read, double seen, double by) => Math.Abs(read - (seen - ZeroError)) <= by + Tiny || Math.Abs(read - seen) <= by + Tiny;
 
     bool Is(double read, double value) => Math.Abs(read - value) <= Near;
 }
