@@ -6,7 +6,8 @@ static class GaugeDrawing
     const int LeastRows = 6;
     const int MostRows = 14;
     const int Body = 3;
-    const int Light = 2;
+    const int Light = 3;
+    const int Bar = 9;
 
     /// <summary>Rows of a thread and a leaf: the thread hangs from above, the leaf's teeth stand up into its grooves.</summary>
     /// <param name="thread">Pitch of the thread, mm.</param>
@@ -16,8 +17,8 @@ static class GaugeDrawing
     /// <param name="zoom">Index into <see cref="ThreadView.Turns"/>.</param>
     public static IReadOnlyList<string> Thread(double thread, double? leaf, string label, (int Columns, int Rows) room, int zoom)
     {
-        var rows = Math.Clamp(room.Rows, LeastRows, MostRows);
-        var view = ThreadView.Of(thread, leaf ?? thread, room.Columns, rows - 1, zoom);
+        var view = ThreadView.Of(thread, leaf ?? thread, room.Columns, Math.Clamp(room.Rows, LeastRows, MostRows) - 2, zoom);
+        var rows = 2 + (int)Math.Ceiling((Body + Light + (2 * view.Depth)) / 4);
         var canvas = new Canvas(room.Columns, rows);
         var lift = (int)Math.Round(view.Lift) + Light;
         for (var x = 0; x < view.Width; x++)
@@ -39,7 +40,7 @@ static class GaugeDrawing
     {
         var height = Math.Clamp(rows, LeastRows, MostRows + 4);
         var canvas = new Canvas(columns, height);
-        var dots = (canvas.Height - 5) / ((2 * ChainView.Radius) + ChainView.Tooth + 2);
+        var dots = (canvas.Height - Bar - 2) / (ChainView.Radius + ChainView.Tooth + 3);
         var middle = canvas.Height - 1 - (ChainView.Radius * dots);
         var tooth = canvas.Width / 2.0;
         var roller = tooth + ((view.Play + ChainView.Radius) * dots);
@@ -47,12 +48,12 @@ static class GaugeDrawing
         var under = (int)Math.Round(middle - (view.Bar * dots));
         var bottom = (int)Math.Round(middle - ((view.Bar - ChainView.Tooth) * dots));
         var left = (int)Math.Round(tooth - (ChainView.Thick * dots));
-        foreach (var y in (int[])[Math.Max(0, under - 5), under]) canvas.Across(y, 0, Math.Min(canvas.Width - 1, (int)tooth));
-        canvas.Down((int)tooth, Math.Max(0, under - 5), bottom);
+        foreach (var y in (int[])[Math.Max(0, under - Bar), under]) canvas.Across(y, 0, Math.Min(canvas.Width - 1, (int)tooth));
+        canvas.Down((int)tooth, Math.Max(0, under - Bar), bottom);
         canvas.Down(left, under, bottom);
         canvas.Across(bottom, left, (int)tooth);
         canvas.Shade(left, under, (int)tooth, bottom);
-        canvas.Write(1, Math.Max(0, (under - 3) / 4), label);
+        canvas.Write(2, Math.Max(0, (under - 5) / 4), $" {label} ");
         return canvas.Rows();
     }
 
@@ -65,11 +66,15 @@ static class GaugeDrawing
         canvas.Dot(x, tip);
     }
 
-    // The upper edge of the leaf, joined to its neighbour on the right, two dots thick.
+    // The upper edge of the leaf, joined to its neighbour on the right, two dots thick; under it a few dots for the leaf.
     static void Edge(Canvas canvas, int x, int top, ThreadView view)
     {
         var (here, next) = (Height(x), Height(x + 1));
         canvas.Down(x, Math.Min(here, next), Math.Max(here, next) + 1);
+        for (var y = here + 4; y < canvas.Height; y++)
+        {
+            if (x % 4 == 0 && y % 4 == 0) canvas.Dot(x, y);
+        }
 
         int Height(int at) => top + (int)Math.Round(view.Depth * ThreadView.Tooth(at, view.Leaf));
     }

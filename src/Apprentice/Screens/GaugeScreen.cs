@@ -9,8 +9,8 @@ namespace Apprentice.Screens;
 /// <param name="Leaf">The leaf or end on the part: an index into the task's leaves.</param>
 sealed record GaugeScreen(GaugeTask Task, int Leaf) : Screen
 {
-    /// <summary>Index into <see cref="ThreadView.Turns"/>.</summary>
-    public int Zoom { get; init; }
+    /// <summary>Index into <see cref="ThreadView.Turns"/>; ten turns at first.</summary>
+    public int Zoom { get; init; } = ThreadView.Turns.Count - 1;
 
     /// <summary>True when the picture is said in words.</summary>
     public bool InWords { get; init; }

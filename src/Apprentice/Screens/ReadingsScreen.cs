@@ -98,7 +98,7 @@ sealed record ReadingsScreen(GradeScreen Below, int Index, ScaleWindow Window) :
         var (you, right) = (Graded.Read + ZeroError, Graded.Right + ZeroError);
         (double, string)[] places = [(you, Words.Of("readings.you")), (right, Words.Of("readings.right"))];
         var hints = new[] { Hint(view, you, "readings.you-left", "readings.you-right"), Hint(view, right, "readings.right-left", "readings.right-right") }.Where(h => h.Length > 0).ToList();
-        return [.. ScaleDrawing.Pointers(view, places), .. ScaleDrawing.Rows(view, room.Rows - places.Length - 1 - hints.Count, Words.Of("scale.label-part")), .. hints];
+        return [.. ScaleDrawing.Pointers(view, places), .. ScaleDrawing.Rows(view, room.Rows - places.Length - 1 - hints.Count, ScaleScreen.LabelOf(Scale)), .. hints];
     }
 
     static string Hint(ScaleView view, double place, string left, string right) => view.DotOf(place) switch

@@ -31,7 +31,10 @@ sealed record ScaleScreen(ReadingTask Task, int Datum) : FieldScreen
 
     bool IsVernier => Task.Scale is Scale.Vernier;
 
-    string Label => Window.Closed ? "" : Words.Of(Task.Scale switch
+    string Label => Window.Closed ? "" : LabelOf(Task.Scale);
+
+    /// <summary>What the edge that is read belongs to.</summary>
+    public static string LabelOf(Scale scale) => Words.Of(scale switch
     {
         Scale.Ruled { Around: true } => "scale.label-end",
         Scale.Ruled { Pins: true } => "scale.label-pin",

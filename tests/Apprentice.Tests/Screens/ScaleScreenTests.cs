@@ -18,6 +18,12 @@ public sealed class ScaleScreenTests
     [InlineData("scale-rule-words", "rule", "RW")]
     [InlineData("scale-rule-wrong", "rule", "Rlong{Enter}")]
     [InlineData("scale-inches", "inches", "R")]
+    [InlineData("scale-inches-words", "inches", "RW")]
+    [InlineData("scale-chain", "rule, inches, pins", "")]
+    [InlineData("scale-chain-words", "rule, inches, pins", "W")]
+    [InlineData("scale-inside", "caliper, inside", "R")]
+    [InlineData("scale-inside-closed", "caliper, inside", "R+Z")]
+    [InlineData("scale-inside-words", "caliper, inside", "RW")]
     [InlineData("scale-tape", "tape", "R")]
     [InlineData("scale-tape-moved", "tape", "R+{Right}{Right}{Right}")]
     [InlineData("scale-caliper", "caliper", "R")]
@@ -167,9 +173,11 @@ public sealed class ScaleScreenTests
     static ReadingTask Task(string tool)
     {
         Screen below = new HelpScreen(new HomeScreen());
-        double[] exact = tool switch { "caliper" => [31.17, 28.42], "tape" => [1955.3, 1986.1], _ => [310.3, 294.1, 321.2] };
+        double[] exact = tool switch { "rule, inches, pins" => [306.9], "caliper, inside" => [27.17, 26.6], "caliper" => [31.17, 28.42], "tape" => [1955.3, 1986.1], _ => [310.3, 294.1, 321.2] };
         string[] datums = tool switch
         {
+            "rule, inches, pins" => ["middle of a pin to the middle of the 24th after it"],
+            "caliper, inside" => ["across the bore, below the slot", "across the slot"],
             "caliper" => ["over the clamped zone, square to the tube", "over the taper beside it"],
             "tape" => ["round the bed of the rim, where the tyre sits", "round the outer edge of the rim"],
             _ => ["middle of the hinge pin to middle of the clamp bolt", "middle of the hinge pin to the edge of the clamp", "lower hinge plate to middle of the clamp bolt"],
