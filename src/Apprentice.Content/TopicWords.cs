@@ -50,6 +50,7 @@ public sealed class TopicWords(Topic topic)
             (Engine.Evidence.Seen.Reading reading, Shows.Measured measured) => Spoken.Millimetres(reading.Millimetres, measured),
             (Engine.Evidence.Seen.Named named, Shows.Table table) => table.Findings.First(f => Same(f.Id, named.Id)).Text,
             (Engine.Evidence.Seen.Named named, Shows.Code code) => code.Findings.First(f => Same(f.Id, named.Id)).Text,
+            (Engine.Evidence.Seen.Hidden, _) when finding.Writing is not null => Words.Of("seen.other"),
             (Engine.Evidence.Seen.Hidden, _) => Words.Of("seen.hidden"),
             _ => throw new UnreachableException(),
         };

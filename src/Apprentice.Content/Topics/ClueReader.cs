@@ -19,7 +19,7 @@ static class ClueReader
     static readonly IReadOnlyList<string> Valid =
     [
         "From where to where", "Datum", "Tool", "Minutes", "Comes off", "Seen by", "Family", "Reads", "Measures", "Reading", "Formula", "Ask", "Caution", "Lies",
-        "Cannot be seen", "Pitfalls", "Safety", "Source", "Misread", "Lag",
+        "Cannot be seen", "Pitfalls", "Safety", "Source", "Misread", "Lag", "Plate",
     ];
 
     /// <summary>Clues in the order of the file.</summary>
@@ -58,6 +58,7 @@ static class ClueReader
             HiddenShare = Hidden(draft, fields["Cannot be seen"]),
             Pitfalls = draft.Cells.List(fields["Pitfalls"], draft.Pitfalls),
             Safety = draft.Cells.YesNo(fields["Safety"]),
+            Plate = PlateReader.Plate(draft, entry, fields, shows),
             Source = NoteReader.SourceOf(draft, fields["Source"], $"The clue \"{id.Text}\""),
         });
     }

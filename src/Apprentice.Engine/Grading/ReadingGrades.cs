@@ -4,18 +4,19 @@ using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Grading;
 
-/// <summary>Judges the learner's own readings, once, against the true size and what the tool is good for.</summary>
+/// <summary>Judges the learner's own readings and findings, once: readings against the true size and what the tool is good for.</summary>
 /// <remarks>Good to two standard uncertainties (coverage factor k = 2), at least a step. Source: JCGM 100:2008, 6.2 and 6.3.3.</remarks>
 static class ReadingGrades
 {
     const double Coverage = 2;
 
-    /// <summary>The mark of the worst own reading, or null when the learner read nothing themselves.</summary>
-    public static GradePart? Of(Workbench bench, Case made, Answer answer) => All(bench, made, answer).MinBy(g => g.Part.Mark)?.Part;
+    /// <summary>The mark of the worst own reading or finding, or null when the learner read nothing themselves.</summary>
+    public static GradePart? Of(Workbench bench, Case made, Answer answer) => answer.Looks
+        .Select(l => made.Look(l.Clue, l.Nth).Seen is Seen.Reading ? Grade(bench, made, l)?.Part : MarkingGrades.Of(bench, made, l)).OfType<GradePart>().MinBy(g => g.Mark);
 
     /// <summary>Each own reading, in the order taken.</summary>
     public static IReadOnlyList<ReadingGrade> All(Workbench bench, Case made, Answer answer) =>
-        [.. answer.Looks.Where(l => l.OwnReading is not null && made.Look(l.Clue, l.Nth).Seen is Seen.Reading).Select(l => Grade(bench, made, l)).OfType<ReadingGrade>()];
+        [.. answer.Looks.Where(l => made.Look(l.Clue, l.Nth).Seen is Seen.Reading).Select(l => Grade(bench, made, l)).OfType<ReadingGrade>()];
 
     static ReadingGrade? Grade(Workbench bench, Case made, Look look)
     {

@@ -56,6 +56,9 @@ public sealed record Clue
     /// <summary>True for a safety look: done first, not counted as time.</summary>
     public bool Safety { get; init; }
 
+    /// <summary>The writings it is read among, or null when it is not read off a plate that is drawn.</summary>
+    public Plate? Plate { get; init; }
+
     /// <summary>Source key of its figures.</summary>
     public string Source { get; init; } = "judgement";
 }
@@ -156,6 +159,12 @@ public sealed record TableFinding(string Id, string Text, string Stop = "")
 {
     /// <summary>What the gauge shows: the leaf that fits, or the largest end that drops in; null when no gauge is drawn, or no leaf fits.</summary>
     public Leaf? Gauge { get; init; }
+
+    /// <summary>The characters that stand for it on a plate, "worn" or "nothing"; empty when no plate is drawn.</summary>
+    public string LooksLike { get; init; } = "";
+
+    /// <summary>What a mechanic would say who sees, feels or hears it, without naming it: several ways of saying it, or none.</summary>
+    public IReadOnlyList<string> Described { get; init; } = [];
 }
 
 /// <summary>A leaf of a pitch gauge, or an end of a chain gauge.</summary>
@@ -168,7 +177,11 @@ public sealed record Leaf(string Name, double Size);
 /// <param name="Text">Words on screens.</param>
 /// <param name="Months">Months that it stands for, as closed ranges; two ranges for a code that repeats; none for "worn away".</param>
 /// <param name="Share">For a code without months: share of bikes that show it, whatever the date. Else 0.</param>
-public sealed record CodeFinding(string Id, string Text, IReadOnlyList<(Month From, Month To)> Months, double Share);
+public sealed record CodeFinding(string Id, string Text, IReadOnlyList<(Month From, Month To)> Months, double Share)
+{
+    /// <summary>The characters that stand for it on a plate, "worn" or "nothing"; empty when no plate is drawn.</summary>
+    public string LooksLike { get; init; } = "";
+}
 
 /// <summary>Another number, read in place of the right one.</summary>
 /// <param name="Name">What it is: "paint batch number".</param>

@@ -34,6 +34,9 @@ sealed record GaugeTask(string Title, InstrumentSort Sort, IReadOnlyList<TableFi
         .. Sort == InstrumentSort.PitchGauge ? Findings.Where(f => f.Gauge is null) : [],
     ];
 
+    /// <summary>The first screen.</summary>
+    public Screen Start() => new GaugeScreen(this, First);
+
     /// <summary>The task of a clue, or null when its tool is no gauge or nothing on it says what the gauge is.</summary>
     /// <param name="title">Top line.</param>
     /// <param name="clue">The clue.</param>
