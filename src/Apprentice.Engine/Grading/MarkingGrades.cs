@@ -5,7 +5,7 @@ using Apprentice.Engine.Topics;
 namespace Apprentice.Engine.Grading;
 
 /// <summary>Judges what the learner says a marking, shape or sound is, once: the right number among the decoys, what it says, and what it tells.</summary>
-sealed class MarkingGrades(Workbench bench, Case made, Look look)
+public sealed class MarkingGrades(Workbench bench, Case made, Look look)
 {
     const double Partly = 0.5;
     readonly Clue _clue = bench.Topic.Clues.First(c => c.Id == look.Clue);
