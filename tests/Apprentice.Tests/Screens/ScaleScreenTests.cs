@@ -65,6 +65,8 @@ public sealed class ScaleScreenTests
     [InlineData("rule", "12 3/8", "Write the unit with \"12 3/8\": mm or in. This scale is in mm.")]
     [InlineData("inches", "12.25", "Write the unit with \"12.25\": mm or in. This scale is in inches.")]
     [InlineData("rule", "9000", "9000 mm cannot be read here. The tool reads from 1 to 600 mm. Look at the unit.")]
+    [InlineData("inches", "99 in", "99 in cannot be read here. The tool reads from 1/32 in to 23 5/8 in. Look at the unit.")]
+    [InlineData("inches", "12 3/0 in", "\"12 3/0 in\" is not a length. Type what you read, for example 12 3/8 in.")]
     public void A_bad_reading_is_told_with_what_would_do_and_kept(string tool, string text, string sentence)
     {
         var screen = Assert.IsType<ScaleScreen>(Keys(Task(tool).Start(), $"R{text}{{Enter}}"));
