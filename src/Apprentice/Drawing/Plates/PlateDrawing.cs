@@ -9,7 +9,7 @@ static class PlateDrawing
     const int MostSpacing = 3;
     const int Side = 4;
     const int Columns = 2;
-    const double DirtyShare = 0.04;
+    const double DirtyShare = 0.015;
 
     /// <summary>The drawing, as wide as the room but for very wide ones; at least a row for two writings and one above and below.</summary>
     /// <param name="view">The plate.</param>

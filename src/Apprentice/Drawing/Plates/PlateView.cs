@@ -11,8 +11,8 @@ namespace Apprentice.Drawing.Plates;
 /// <param name="Seed">Fixes where everything stands.</param>
 sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool IsDirty, ulong Seed)
 {
-    // What is left of a worn character: some of its strokes.
-    const string Strokes = "\u00b7'";
+    // What is left of a worn character.
+    const char Stroke = '\u00b7';
     const double WornBeside = 0.4;
     const double Scratched = 0.2;
 
@@ -26,7 +26,7 @@ sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool I
     };
 
     /// <summary>True for what is left of a character.</summary>
-    public static bool IsStroke(char character) => Strokes.Contains(character);
+    public static bool IsStroke(char character) => character == Stroke;
 
     /// <summary>The plate of a clue.</summary>
     /// <param name="clue">The clue.</param>
@@ -57,7 +57,7 @@ sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool I
         var worn = text is Plate.Worn;
         var readable = looks.Where(f => f.Looks is not (Plate.Worn or Plate.Nothing)).ToList();
         var signs = PatternText.Write(pattern, worn ? readable[rng.Below(readable.Count)].Looks : text, rng);
-        return [.. signs.Select(s => new Worn(s.Character, s.OfText, Wears(s, worn, dirty, rng) ? Strokes[rng.Below(Strokes.Length)] : s.Character))];
+        return [.. signs.Select(s => new Worn(s.Character, s.OfText, Wears(s, worn, dirty, rng) ? Stroke : s.Character))];
     }
 
     // What a finding hangs on is worn when it cannot be read, and then wholly; the rest wears as it comes.
