@@ -59,6 +59,9 @@ sealed class Page
             case Table table:
                 _current.Grids.Add(GridOf(table));
                 break;
+            case FencedCodeBlock code:
+                _current.Arts.Add(new Art(new Cell(code.Info?.Trim() ?? "", code.Line + 1), [.. code.Lines.Lines.Take(code.Lines.Count).Select(line => line.ToString().TrimEnd())]));
+                break;
             case ListBlock list:
                 _current.Bullets.AddRange(list.OfType<ListItemBlock>().Select(PointOf));
                 break;

@@ -14,6 +14,7 @@ static class Headings
     public const string Sizes = "Sizes";
     public const string Accesses = "What must come off";
     public const string Clues = "Clues";
+    public const string Drawings = "Drawings";
     public const string Openings = "What is told first";
     public const string Wants = "What customers want";
     public const string Spares = "Spares";
@@ -29,10 +30,10 @@ static class Headings
     /// <summary>All sections; "Notes" is prose and read by nobody.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        Provenances, Lines, Years, Parts, Kinds, AsBuilt, Events, FitRules, Sizes, Accesses, Clues, Openings, Wants, Spares, Pitfalls, Costs,
+        Provenances, Lines, Years, Parts, Kinds, AsBuilt, Events, FitRules, Sizes, Accesses, Clues, Drawings, Openings, Wants, Spares, Pitfalls, Costs,
         Sources, Notes,
     ];
 
     /// <summary>Sections made of entries with headings of the third rank.</summary>
-    public static IReadOnlyList<string> WithEntries { get; } = [Clues, Wants, Notes];
+    public static IReadOnlyList<string> WithEntries { get; } = [Clues, Drawings, Wants, Notes];
 }

@@ -6,6 +6,7 @@ namespace Apprentice.Content.Topics;
 static class PageChecks
 {
     static readonly IReadOnlyList<string> ClueTables = ["finding", "code", "slip", "decoy", "writing"];
+    static readonly IReadOnlyList<string> DrawingTables = ["kind", "finding", "datum"];
 
     /// <summary>Notes what is wrong with the headings and tables.</summary>
     public static void Check(Page page, Faults faults)
@@ -54,6 +55,12 @@ static class PageChecks
         {
             foreach (var grid in section.Entries.SelectMany(entry => entry.Grids).Where(grid => !grid.Header.Any(cell => ClueTables.Any(cell.Is))))
                 faults.Add(grid.Line, "This table is read by nobody: the tables of a clue have a column finding, code, slip, decoy or writing.");
+        }
+
+        if (known.Equals(Headings.Drawings, StringComparison.Ordinal))
+        {
+            foreach (var grid in section.Entries.SelectMany(entry => entry.Grids).Where(grid => !grid.Header.Any(cell => DrawingTables.Any(cell.Is))))
+                faults.Add(grid.Line, "This table is read by nobody: the tables of a drawing have a column kind, finding or datum.");
         }
 
         if (known.Equals(Headings.Sizes, StringComparison.Ordinal))

@@ -77,6 +77,7 @@ public static class TopicReader
             Dimensions = dimensions,
             Accesses = accesses,
             Clues = clues,
+            Drawings = DrawingReader.Drawings(draft, clues, dimensions),
             Openings = ShopReader.Openings(draft, clues),
             Wants = wants,
             Spares = spares,

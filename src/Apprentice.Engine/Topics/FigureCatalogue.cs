@@ -29,11 +29,56 @@ public static class FigureCatalogue
             ["pivot", "cable-centre", "cable-edge", "holes", "blade-end"], "holes"),
     ];
 
-    static IEnumerable<Figure> Wheel() => [];
+    static IEnumerable<Figure> Wheel() =>
+    [
+        new("rim-section",
+            [
+                Word("shape", "straight", "hooked"), Length("inner-width", 12, 50, 19), Length("flange", 3, 10, 5), Length("depth", 8, 45, 20),
+                Length("well", 1, 10, 4), Length("tape", 0, 3, 0),
+            ],
+            ["seat", "flange-tip", "tape-top", "wall-left", "wall-right"], "flange-tip"),
+        new("tyre-on-rim",
+            [Word("sits", "even", "low", "uneven", "lifted", "levered"), Length("seat", 200, 700, 622), Length("tyre", 18, 70, 37), Length("flange", 3, 10, 5)],
+            ["rim-edge", "line", "tyre-top"], "line"),
+        new("wheel-side",
+            [Length("seat", 200, 700, 622), Length("tips", 200, 720, 632), Length("outside", 250, 850, 692), Length("track", 100, 360, 311), Length("chord", 0, 40, 9)],
+            ["axle", "floor", "tyre-top", "tyre-left", "tyre-right", "tip-left", "tip-right", "chord-left", "chord-right", "block", "seat-left", "seat-right"], "tip-right"),
+        new("valve", [Word("shape", "broad", "narrow", "middle"), Length("length", 25, 100, 42)], ["base", "tip"], "tip"),
+        new("hub-axle",
+            [Word("ends", "nuts", "quick-release", "through"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
+            ["face-left", "face-right", "end-left", "end-right"], "end-right"),
+        new("spoke",
+            [Word("head", "elbow", "straight"), Word("body", "plain", "butted", "flat"), Length("gauge", 1.2, 3.5, 2), Length("middle", 1, 3.5, 1.6), Length("flats", 2.8, 5, 3.3)],
+            ["head", "thread-end", "flats-top", "flats-bottom"], "head"),
+        new("brake-mount", [Word("shape", "post", "tabs", "flat", "bosses", "bolt"), Length("distance", 20, 110, 74)], ["hole-1", "hole-2"], "hole-1"),
+    ];
 
-    static IEnumerable<Figure> Drive() => [];
+    static IEnumerable<Figure> Drive() =>
+    [
+        new("shell",
+            [
+                Length("width", 50, 150, 68), Length("inner", 25, 55, 34), Length("wall", 1.5, 8, 3),
+                Word("right-thread", "left-hand", "right-hand", "none"), Word("left-thread", "right-hand", "left-hand", "none"),
+            ],
+            ["face-left", "face-right", "bore-top", "bore-bottom"], "face-right"),
+        new("freewheel-back", [Count("notches", 0, 4, 0), Count("splines", 0, 24, 20), Length("across", 15, 40, 22), Count("teeth", 11, 20, 14), Word("turns", "sprockets", "all")], ["middle", "tool-edge"], "tool-edge"),
+        new("cassette-back", [Count("splines", 0, 24, 12), Length("across", 15, 40, 23.4), Word("lockring", "yes", "no"), Count("teeth", 10, 20, 11), Word("turns", "all", "sprockets")], ["middle", "tool-edge"], "tool-edge"),
+        new("spindle-end",
+            [Word("shape", "square", "splines", "three-arm", "hollow", "cotter"), Count("splines", 6, 48, 8), Length("across", 8, 40, 12.6), Length("length", 10, 60, 28), Angle("taper", 0, 5, 2)],
+            ["flat-left", "flat-right", "tip", "shoulder"], "flat-right"),
+        new("chainring", [Count("bolts", 3, 6, 5), Length("hole-distance", 15, 130, 76.4), Count("teeth", 18, 60, 42), Word("spread", "even", "unequal")], ["middle", "hole-1", "hole-2", "hole-3"], "hole-1"),
+        new("chain-side", [Count("links", 2, 24, 8), Share("wear", 0, 0.03, 0), Length("plate", 6, 12, 8.2)], ["pin-first", "pin-last"], "pin-last"),
+    ];
 
-    static IEnumerable<Figure> Frame() => [new(Figure.PlainArt, [], [])];
+    static IEnumerable<Figure> Frame() =>
+    [
+        new("post", [Length("diameter", 20, 40, 27.2), Length("depth", 20, 200, 100), Length("mark", 20, 150, 75), Length("out", 40, 300, 120), Length("wall", 1, 6, 2)], ["side-top", "side-bottom", "tube-edge", "mark", "lower-end"], "mark"),
+        new("headset",
+            [Word("top", "nut", "cap"), Word("cups", "outside", "inside"), Length("stack-up", 4, 40, 22), Length("stack-down", 2, 30, 12), Length("tube", 28, 70, 36), Length("head", 60, 220, 120)],
+            ["tube-top", "tube-bottom", "stack-top", "stack-bottom"], "stack-top"),
+        new("hanger", [Word("hole", "threaded", "plain", "slot"), Word("axle", "slot", "through"), Word("stop", "yes", "no"), Length("drop", 18, 45, 28), Length("diameter", 6, 16, 10)], ["axle", "hole", "stop"], "hole"),
+        new(Figure.PlainArt, [], []),
+    ];
 
     static FigureParameter Length(string name, double low, double high, double usual) => new(name, ParameterSort.Length, low, high, usual, []);
 

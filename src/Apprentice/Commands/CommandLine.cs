@@ -41,6 +41,7 @@ public static class CommandLine
             GradeCommand.Make(desk, topics),
             CheckCommand.Make(desk),
             LawsCommand.Make(desk, topics),
+            PictureCommand.Make(desk, topics),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics))));
         return root;

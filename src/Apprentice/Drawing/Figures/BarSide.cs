@@ -11,14 +11,16 @@ static class BarSide
         var (rise, stem, sweep, bar, post) = (t["rise"], t["stem"], t["sweep"], t["bar"], t["post"]);
         var (up, down, plate) = (t["clamp-up"], t["clamp-down"], t["plate"]);
         var (clamp, top) = (new Spot(stem, 0), new Spot(stem + rise, 0));
-        return new Sketch()
+        var grip = top.By(-bar / 2, -sweep);
+        var sketch = new Sketch()
             .Box(new(-plate - 26, -post * 0.62), new(-plate, post * 0.62), Fill.Grain)
             .Box(new(-plate, -post * 0.8), new(0, post * 0.8), Fill.Hatch)
             .Circle(new(-plate / 2, -post * 0.8), plate * 0.45, Fill.Clear)
             .Box(new(0, -post / 2), new(stem - down, post / 2))
-            .Tube(bar, Fill.Clear, clamp, top.By(-bar / 2, 0))
-            .Tube(bar, Fill.Clear, Geometry.Rounded([top.By(-bar / 2, 0).By(-1, 0), top.By(-bar / 2, 0), top.By(-bar / 2, -Math.Max(1, sweep))], bar))
-            .Circle(top.By(-bar / 2, -sweep), bar / 2, Fill.Half)
+            .Tube(bar, Fill.Clear, clamp, top.By(-bar / 2, 0));
+        if (sweep > 1) sketch.Tube(bar, Fill.Clear, top.By(-bar / 2, bar / 2), grip);
+        return sketch
+            .Circle(grip, bar / 2, Fill.Half)
             .Circle(top.By(-bar / 2, -sweep), bar * 0.3, Fill.Clear)
             .Box(new(stem - down, -post * 0.75), new(stem + up, post * 0.75))
             .Line(new(stem, -post * 0.75), new(stem, post * 0.75))

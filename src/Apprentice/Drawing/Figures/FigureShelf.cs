@@ -7,7 +7,26 @@ static class FigureShelf
 {
     static readonly FrozenDictionary<string, Func<Traits, Sketch>> All = new Dictionary<string, Func<Traits, Sketch>>(StringComparer.Ordinal)
     {
+        ["bar-front"] = BarFront.Draw,
         ["bar-side"] = BarSide.Draw,
+        ["brake-mount"] = BrakeMount.Draw,
+        ["cassette-back"] = SprocketBack.Cassette,
+        ["chain-side"] = ChainSide.Draw,
+        ["chainring"] = Chainring.Draw,
+        ["freewheel-back"] = SprocketBack.Freewheel,
+        ["grip-end"] = GripEnd.Draw,
+        ["hanger"] = Hanger.Draw,
+        ["headset"] = Headset.Draw,
+        ["hub-axle"] = HubAxle.Draw,
+        ["lever"] = Lever.Draw,
+        ["post"] = Post.Draw,
+        ["rim-section"] = RimSection.Draw,
+        ["shell"] = Shell.Draw,
+        ["spindle-end"] = SpindleEnd.Draw,
+        ["spoke"] = Spoke.Draw,
+        ["tyre-on-rim"] = TyreOnRim.Draw,
+        ["valve"] = Valve.Draw,
+        ["wheel-side"] = WheelSide.Draw,
     }.ToFrozenDictionary(StringComparer.Ordinal);
 
     /// <summary>Figures that can be drawn.</summary>

@@ -23,7 +23,14 @@ readonly record struct Placing(double DotsPerMm, double Left, double Top, int Ro
         var (low, high) = sketch.Bounds();
         var (side, edge) = marked ? (Across, Down) : (0, 0);
         var (wide, tall) = (Math.Max(1, (2 * columns) - 1 - (2 * side)), Math.Max(1, (4 * rows) - 1 - (2 * edge)));
-        var scale = Math.Min(wide / Math.Max(1e-6, high.X - low.X), tall / Math.Max(1e-6, high.Y - low.Y));
+        return At(sketch, columns, rows, marked, Math.Min(wide / Math.Max(1e-6, high.X - low.X), tall / Math.Max(1e-6, high.Y - low.Y)));
+    }
+
+    /// <summary>The placing of a sketch at a scale that fits, in the middle from left to right.</summary>
+    public static Placing At(Sketch sketch, int columns, int rows, bool marked, double scale)
+    {
+        var (low, high) = sketch.Bounds();
+        var edge = marked ? Down : 0;
         var left = (((2 * columns) - 1 - ((high.X - low.X) * scale)) / 2) - (low.X * scale);
         var needed = (int)Math.Ceiling((((high.Y - low.Y) * scale) + 1 + (2 * edge) - 1e-6) / 4);
         return new Placing(scale, left, edge + (high.Y * scale), Math.Clamp(needed, 1, Math.Max(1, rows)));

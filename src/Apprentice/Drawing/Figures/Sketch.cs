@@ -11,6 +11,8 @@ sealed class Sketch
     readonly Dictionary<string, Spot> _points = new(StringComparer.Ordinal);
     readonly List<string> _says = [];
 
+    (Spot Low, Spot High)? _frame;
+
     /// <summary>Lines and areas, back to front.</summary>
     public IReadOnlyList<Ink> Inks => _inks;
 
@@ -64,6 +66,13 @@ sealed class Sketch
         return this;
     }
 
+    /// <summary>Shows only what lies in a frame; what reaches over it is cut off above and below.</summary>
+    public Sketch Frame(Spot low, Spot high)
+    {
+        _frame = (low, high);
+        return this;
+    }
+
     /// <summary>Gives a spot a name.</summary>
     public Sketch Point(string name, Spot at)
     {
@@ -84,7 +93,7 @@ sealed class Sketch
     /// <summary>The same sketch with every spot moved, its sentences with it.</summary>
     public Sketch Moved(Func<Spot, Spot> move)
     {
-        var moved = new Sketch();
+        var moved = new Sketch { _frame = _frame };
         foreach (var ink in _inks) moved.Add(ink with { Path = [.. ink.Path.Select(move)] });
         foreach (var caption in _captions) moved.Write(move(caption.At), caption.Text);
         foreach (var (name, at) in _points) moved.Point(name, move(at));
@@ -92,9 +101,10 @@ sealed class Sketch
         return moved;
     }
 
-    /// <summary>Left and bottom, right and top of all ink, mm.</summary>
+    /// <summary>Left and bottom, right and top of the frame, or else of all ink, mm.</summary>
     public (Spot Low, Spot High) Bounds()
     {
+        if (_frame is { } frame) return frame;
         var spots = _inks.Where(i => i.Pen != Pen.None || i.Fill != Fill.Clear).SelectMany(i => i.Path).Concat(_captions.Select(c => c.At)).ToList();
         return (new(spots.Min(s => s.X), spots.Min(s => s.Y)), new(spots.Max(s => s.X), spots.Max(s => s.Y)));
     }

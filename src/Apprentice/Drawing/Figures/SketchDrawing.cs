@@ -3,18 +3,29 @@ namespace Apprentice.Drawing.Figures;
 /// <summary>Draws a sketch to rows of text.</summary>
 static class SketchDrawing
 {
+    /// <summary>Where a letter is tried, in columns and rows from its point.</summary>
+    static readonly (int Right, int Down)[] Places =
+    [
+        (0, -2), (0, 2), (-2, -2), (2, -2), (-2, 2), (2, 2), (0, -3), (0, 3), (-4, -2), (4, -2), (-4, 2), (4, 2), (-3, 0), (3, 0), (0, -1), (0, 1), (-3, -1), (3, -1), (-3, 1), (3, 1), (-5, 0), (5, 0),
+    ];
+
     /// <summary>The rows of text, each as wide as the room; no more than are needed.</summary>
     /// <param name="sketch">The sketch.</param>
     /// <param name="columns">Columns at hand.</param>
     /// <param name="rows">Rows at hand.</param>
     /// <param name="marks">Letters to set beside named points: name of the point and what to write.</param>
-    public static IReadOnlyList<string> Rows(Sketch sketch, int columns, int rows, IReadOnlyList<(string Point, string Text)> marks)
+    public static IReadOnlyList<string> Rows(Sketch sketch, int columns, int rows, IReadOnlyList<(string Point, string Text)> marks) =>
+        Rows(sketch, columns, Placing.Of(sketch, columns, Math.Max(1, rows), marks.Count > 0 || sketch.Captions.Count > 0), marks);
+
+    /// <summary>The rows of text of a sketch that was placed before.</summary>
+    public static IReadOnlyList<string> Rows(Sketch sketch, int columns, Placing placing, IReadOnlyList<(string Point, string Text)> marks)
     {
-        var placing = Placing.Of(sketch, columns, Math.Max(1, rows), marks.Count > 0 || sketch.Captions.Count > 0);
         var canvas = new Canvas(columns, placing.Rows);
         foreach (var ink in sketch.Inks) Draw(canvas, placing, ink);
         foreach (var caption in sketch.Captions) Write(canvas, placing.Dot(caption.At), caption.Text);
-        foreach (var (point, text) in marks.Where(m => sketch.Points.ContainsKey(m.Point))) Mark(canvas, placing.Dot(sketch.Points[point]), text);
+        var taken = new HashSet<(int Column, int Row)>();
+        var spots = marks.Where(m => sketch.Points.ContainsKey(m.Point)).Select(m => (Dot: placing.Dot(sketch.Points[m.Point]), m.Text)).ToList();
+        foreach (var (dot, text) in spots) Letter(canvas, columns, placing.Rows, dot, text, taken);
         return canvas.Rows();
     }
 
@@ -70,6 +81,17 @@ static class SketchDrawing
 
     static void Write(Canvas canvas, (int X, int Y) dot, string text) => canvas.Write((dot.X / 2) - (text.Length / 2), (int)Math.Floor(dot.Y / 4.0), text);
 
-    /// <summary>A letter on its point; the point itself is the middle of the letter.</summary>
-    static void Mark(Canvas canvas, (int X, int Y) dot, string text) => canvas.Write(dot.X / 2, (int)Math.Floor(dot.Y / 4.0), text);
+    /// <summary>A letter near its point, where no other stands, and a line to the point.</summary>
+    static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken)
+    {
+        var (column, row) = ((int)Math.Floor(dot.X / 2.0), (int)Math.Floor(dot.Y / 4.0));
+        foreach (var (right, down) in Places)
+        {
+            var (c, r) = (column + right, row + down);
+            if (c < 0 || r < 0 || c >= columns || r >= rows || taken.Contains((c - 1, r)) || taken.Contains((c + 1, r)) || !taken.Add((c, r))) continue;
+            canvas.Line(dot, ((2 * c) + (right > 0 ? -1 : right < 0 ? 2 : dot.X % 2), (4 * r) + (down > 0 ? -1 : down < 0 ? 4 : 2)));
+            canvas.Write(c, r, text);
+            return;
+        }
+    }
 }
