@@ -34,7 +34,7 @@ static class PictureCommand
             var (draw, said, named) = id == AnyFigure ? Usual(parsed.GetRequiredValue(drawing)) : Of(Shelf.OfTopics(parsed.GetValue(folder)).Topic(id), parsed.GetRequiredValue(drawing), wanted);
             var marks = parsed.GetValue(points) ? named.Select((name, i) => (name, $"{(char)('A' + (i % 26))}")).ToList() : [];
             foreach (var line in parsed.GetValue(words) ? said : draw(columns, rows, marks)) desk.Out.WriteLine(line.TrimEnd());
-            foreach (var (name, letter) in marks) desk.Out.WriteLine($"{letter}  {name}");
+            foreach (var (name, letter) in marks) desk.Out.WriteLine($"{letter}  {name}: {PointWords.Name(name)}");
             return ExitCode.Done;
         });
         return command;

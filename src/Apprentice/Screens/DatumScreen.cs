@@ -42,7 +42,7 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     IReadOnlyList<Block> Drawing(DrawnDatums drawn) => InWords
         ? [
             .. drawn.Part.Words.Select(w => new Block.Text(w, 2)),
-            .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", l.Key.Replace('-', ' '))), 2)),
+            .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", Words.Of($"figure.at.{l.Key}"))), 2)),
             new Block.Gap(),
         ]
         : [new Block.Picture(room => drawn.Part.Rows(room.Columns, room.Rows, drawn.Marks)), new Block.Gap(Drop: true)];

@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Apprentice.Content;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Tests.Content;
 
@@ -67,7 +68,15 @@ public sealed partial class WordsTests
 
     /// <summary>Keys that the source puts together from an enumeration or a list of its own.</summary>
     static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" or "leave" && Parts().Any(p => Built(key, p))
+        || (key.StartsWith("figure.", StringComparison.Ordinal) && Drawn().Contains(key, StringComparer.Ordinal))
         || (key.EndsWith("-long", StringComparison.Ordinal) && Words.Keys.Contains(key[..^"-long".Length], StringComparer.Ordinal));
+
+    /// <summary>Keys made of a figure and one of its words, with or without the parameter, and of its points.</summary>
+    static IEnumerable<string> Drawn() => FigureCatalogue.All.SelectMany(f => (string[])
+    [
+        .. f.Points.Select(p => $"figure.at.{p}"),
+        .. f.Parameters.SelectMany(p => p.Words.SelectMany(w => (string[])[$"figure.{f.Id}.{w}", $"figure.{f.Id}.{p.Name}-{w}"])),
+    ]);
 
     static bool Built(string key, string part) =>
         key.EndsWith($".{part}", StringComparison.Ordinal) || key.EndsWith($".{part}-note", StringComparison.Ordinal);
@@ -82,6 +91,6 @@ public sealed partial class WordsTests
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|first|grade|guide|help|home|job|key|name|own|past|pause|people|reading|readings|gauge|scale|seen|sheet|spoken|story|strength|topics|unused|who|why|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|figure|first|grade|guide|help|home|job|key|name|own|past|pause|people|reading|readings|gauge|scale|seen|sheet|spoken|story|strength|topics|unused|who|why|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

@@ -31,6 +31,6 @@ static class BarSide
             .Say("figure.bar-side.lies")
             .Say("figure.bar-side.stem", ("times", Ratios.Times(stem, up + down)))
             .Say("figure.bar-side.rise", ("times", Ratios.Times(rise, up + down)))
-            .Say(sweep > bar / 2 ? Words.Of("figure.bar-side.sweep", ("times", Ratios.Times(sweep, bar))) : "");
+            .Told(sweep > bar / 2 ? Words.Of("figure.bar-side.sweep", ("times", Ratios.Times(sweep, bar))) : "");
     }
 }

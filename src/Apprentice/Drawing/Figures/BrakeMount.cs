@@ -16,7 +16,7 @@ static class BrakeMount
             _ => Bolt(),
         };
         if (shape == "bolt") half = 0;
-        return sketch.Point("hole-1", new(-half, 0)).Point("hole-2", new(half, 0)).Say(Content.Words.Of($"figure.brake-mount.{shape}"));
+        return sketch.Point("hole-1", new(-half, 0)).Point("hole-2", new(half, 0)).Say($"figure.brake-mount.{shape}");
     }
 
     static Sketch Leg(double half, double low) => new Sketch().Box(new(-half - 55, low - 30), new(half + 45, low), Fill.Grain);

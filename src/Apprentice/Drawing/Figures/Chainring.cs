@@ -20,7 +20,7 @@ static class Chainring
         sketch.Point("middle", middle);
         for (var i = 0; i < 3; i++) sketch.Point($"hole-{i + 1}", spots[i % spots.Length]);
         return sketch
-            .Say("figure.chainring.lies", ("n", bolts)).Say(Content.Words.Of(unequal ? "figure.chainring.unequal" : "figure.chainring.even"))
+            .Say("figure.chainring.lies", ("n", bolts)).Told(Content.Words.Of(unequal ? "figure.chainring.unequal" : "figure.chainring.even"))
             .Say("figure.chainring.holes", ("times", Ratios.Times(t["hole-distance"], 10))).Say("figure.chainring.teeth", ("n", teeth));
     }
 

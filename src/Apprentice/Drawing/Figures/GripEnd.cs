@@ -17,7 +17,7 @@ static class GripEnd
         return sketch
             .Point("inner-end", new(0, 0)).Point("outer-end", new(length, 0)).Point("cap-end", new(length + cap, 0)).Point("ring", new(-Ring / 2, -radius * 0.4))
             .Say("figure.grip-end.lies")
-            .Say(Content.Words.Of($"figure.grip-end.{t.Word("fixing")}"))
+            .Say($"figure.grip-end.{t.Word("fixing")}")
             .Say("figure.grip-end.long", ("times", Ratios.Times(length, 2 * radius)));
     }
 

@@ -20,7 +20,7 @@ static class Hanger
         if (t.Is("stop", "yes")) sketch.Shape(Fill.Half, stop, stop.By(-6, -1), stop.By(-6, -6), stop.By(1, -6));
         return sketch
             .Point("axle", axle).Point("hole", hole).Point("stop", stop)
-            .Say("figure.hanger.lies").Say(Content.Words.Of($"figure.hanger.axle-{t.Word("axle")}")).Say(Content.Words.Of($"figure.hanger.hole-{kind}"))
-            .Say(Content.Words.Of($"figure.hanger.stop-{t.Word("stop")}"));
+            .Say("figure.hanger.lies").Say($"figure.hanger.axle-{t.Word("axle")}").Say($"figure.hanger.hole-{kind}")
+            .Say($"figure.hanger.stop-{t.Word("stop")}");
     }
 }

@@ -17,7 +17,7 @@ static class Headset
         else Cap(sketch, head + (up * 0.55), head + up, radius, steerer);
         return sketch
             .Point("tube-bottom", new(0, 0)).Point("tube-top", new(head, 0)).Point("stack-bottom", new(-down, 0)).Point("stack-top", new(head + up, 0))
-            .Say("figure.headset.lies").Say(Content.Words.Of($"figure.headset.{t.Word("cups")}")).Say(Content.Words.Of($"figure.headset.{t.Word("top")}"));
+            .Say("figure.headset.lies").Say($"figure.headset.{t.Word("cups")}").Say($"figure.headset.{t.Word("top")}");
     }
 
     static void Bearing(Sketch sketch, double from, double to, double radius, bool outside)

@@ -18,7 +18,7 @@ static class HubAxle
         if (ends == "through") tube.Box(new(-half, -axle * 0.7), new(-half + 6, axle * 0.7), Fill.Solid).Box(new(half - 6, -axle * 0.7), new(half, axle * 0.7), Fill.Solid);
         return tube
             .Point("face-left", new(-half, 0)).Point("face-right", new(half, 0)).Point("end-left", new(-half - outside, 0)).Point("end-right", new(half + outside, 0))
-            .Say("figure.hub-axle.lies").Say(Content.Words.Of($"figure.hub-axle.{ends}")).Say("figure.hub-axle.wide", ("times", Ratios.Times(2 * half, 2 * flange)));
+            .Say("figure.hub-axle.lies").Say($"figure.hub-axle.{ends}").Say("figure.hub-axle.wide", ("times", Ratios.Times(2 * half, 2 * flange)));
     }
 
     static void Nuts(Sketch sketch, double half, double axle)

@@ -25,7 +25,7 @@ static class Lever
             .Dashes(Seat(pull), new(-6, 14), new(-60, 14))
             .Point("pivot", new(0, 0)).Point("cable-centre", Seat(pull)).Point("cable-edge", Geometry.Towards(Seat(pull), new(0, 0), seat))
             .Point("holes", new(-30, 4)).Point("blade-end", new(pull + blade, -8))
-            .Say("figure.lever.lies").Say(Content.Words.Of($"figure.lever.{t.Word("body")}"))
+            .Say("figure.lever.lies").Say($"figure.lever.{t.Word("body")}")
             .Say("figure.lever.holes", ("n", holes))
             .Say("figure.lever.pull", ("times", Ratios.Times(pull, 2 * seat)));
     }

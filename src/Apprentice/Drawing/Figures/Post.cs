@@ -20,7 +20,7 @@ static class Post
             .Shape(Fill.Grain, new(above, -radius * 0.8), new(above + 14, -radius * 1.5), new(above + 24, -radius * 1.5), new(above + 24, radius * 1.5), new(above + 14, radius * 1.5), new(above, radius * 0.8))
             .Point("side-top", new(above / 2, radius)).Point("side-bottom", new(above / 2, -radius))
             .Point("tube-edge", new(0, radius)).Point("mark", new(mark - depth, radius)).Point("lower-end", new(-depth, radius))
-            .Say("figure.post.lies").Say(Content.Words.Of(mark > depth ? "figure.post.mark-out" : "figure.post.mark-in", ("times", Ratios.Times(Math.Abs(mark - depth), 2 * radius))))
+            .Say("figure.post.lies").Told(Content.Words.Of(mark > depth ? "figure.post.mark-out" : "figure.post.mark-in", ("times", Ratios.Times(Math.Abs(mark - depth), 2 * radius))))
             .Say("figure.post.depth", ("times", Ratios.Times(depth, 2 * radius)));
     }
 }

@@ -20,9 +20,9 @@ static class RimSection
         return sketch
             .Point("seat", new(1.7 - half, 0)).Point("flange-tip", new(-half - (Wall / 2), flange)).Point("tape-top", new(0, tape))
             .Point("wall-left", new(-half, flange * 0.4)).Point("wall-right", new(half, flange * 0.4))
-            .Say("figure.rim-section.lies").Say(Content.Words.Of($"figure.rim-section.{t.Word("shape")}"))
+            .Say("figure.rim-section.lies").Say($"figure.rim-section.{t.Word("shape")}")
             .Say("figure.rim-section.wide", ("times", Ratios.Times(2 * half, flange)))
-            .Say(tape > 0 ? Content.Words.Of("figure.rim-section.tape") : "");
+            .Told(tape > 0 ? Content.Words.Of("figure.rim-section.tape") : "");
     }
 
     /// <summary>The right edge from outside, over its top, down to the seat and into the bed.</summary>

@@ -80,15 +80,15 @@ sealed class Sketch
         return this;
     }
 
-    /// <summary>Adds a sentence.</summary>
-    public Sketch Say(string sentence)
+    /// <summary>Adds a sentence as it stands; nothing for an empty one.</summary>
+    public Sketch Told(string sentence)
     {
         if (sentence.Length > 0) _says.Add(sentence);
         return this;
     }
 
     /// <summary>Adds a sentence of the words file.</summary>
-    public Sketch Say(string key, params (string Name, object Value)[] values) => Say(Words.Of(key, values));
+    public Sketch Say(string key, params (string Name, object Value)[] values) => Told(Words.Of(key, values));
 
     /// <summary>The same sketch with every spot moved, its sentences with it.</summary>
     public Sketch Moved(Func<Spot, Spot> move)
@@ -97,7 +97,7 @@ sealed class Sketch
         foreach (var ink in _inks) moved.Add(ink with { Path = [.. ink.Path.Select(move)] });
         foreach (var caption in _captions) moved.Write(move(caption.At), caption.Text);
         foreach (var (name, at) in _points) moved.Point(name, move(at));
-        foreach (var sentence in _says) moved.Say(sentence);
+        foreach (var sentence in _says) moved.Told(sentence);
         return moved;
     }
 

@@ -22,7 +22,7 @@ static class SpindleEnd
         };
         return sketch
             .Point("flat-left", end.By(-across / 2, 0)).Point("flat-right", end.By(across / 2, 0)).Point("tip", new(0, 0)).Point("shoulder", new(length, 0))
-            .Say("figure.spindle-end.lies").Say(Content.Words.Of($"figure.spindle-end.{shape}", ("n", t.Count("splines"))));
+            .Say("figure.spindle-end.lies").Say($"figure.spindle-end.{shape}", ("n", t.Count("splines")));
     }
 
     static Spot[] Square(Spot middle, double half) =>

@@ -23,7 +23,7 @@ static class Spoke
             .Shape(Fill.Clear, new(nipple + 9, -3), new(nipple + 11, -3), new(nipple + 13, -1.8), new(nipple + 13, 1.8), new(nipple + 11, 3), new(nipple + 9, 3));
         return sketch
             .Point("head", new(0, 0)).Point("thread-end", new(nipple, 0)).Point("flats-top", new(nipple + 4, flats / 2)).Point("flats-bottom", new(nipple + 4, -flats / 2))
-            .Say("figure.spoke.lies").Say(Content.Words.Of($"figure.spoke.{t.Word("head")}")).Say(Content.Words.Of($"figure.spoke.{t.Word("body")}"))
+            .Say("figure.spoke.lies").Say($"figure.spoke.{t.Word("head")}").Say($"figure.spoke.{t.Word("body")}")
             .Say("figure.spoke.flats", ("times", Ratios.Times(flats, gauge)));
     }
 }

@@ -16,8 +16,8 @@ static class SprocketBack
         else Splines(sketch, splines, radius);
         sketch.Circle(Middle, 5).Circle(Middle, 2.6, Fill.Solid);
         Turns(sketch, t.Is("turns", "sprockets") ? root + 3 : radius * 0.72);
-        return Named(sketch, radius).Say("figure.sprocket.lies").Say(Inside(notches, splines))
-            .Say(Content.Words.Of(t.Is("turns", "sprockets") ? "figure.sprocket.turns-round" : "figure.sprocket.turns-all"));
+        return Named(sketch, radius).Say("figure.sprocket.lies").Told(Inside(notches, splines))
+            .Told(Content.Words.Of(t.Is("turns", "sprockets") ? "figure.sprocket.turns-round" : "figure.sprocket.turns-all"));
     }
 
     /// <summary>A cassette: a lockring with splines, or the splined body without one.</summary>
@@ -29,8 +29,8 @@ static class SprocketBack
         Splines(sketch, splines, radius);
         sketch.Circle(Middle, 7).Circle(Middle, 5).Circle(Middle, 2.6, Fill.Solid);
         Turns(sketch, t.Is("turns", "all") ? radius * 0.75 : root + 3);
-        return Named(sketch, radius).Say("figure.sprocket.lies").Say(Content.Words.Of(ring ? "figure.sprocket.ring" : "figure.sprocket.no-ring")).Say(Inside(0, splines))
-            .Say(Content.Words.Of(t.Is("turns", "all") ? "figure.sprocket.turns-all" : "figure.sprocket.turns-round"));
+        return Named(sketch, radius).Say("figure.sprocket.lies").Told(Content.Words.Of(ring ? "figure.sprocket.ring" : "figure.sprocket.no-ring")).Told(Inside(0, splines))
+            .Told(Content.Words.Of(t.Is("turns", "all") ? "figure.sprocket.turns-all" : "figure.sprocket.turns-round"));
     }
 
     static Sketch Named(Sketch sketch, double radius) => sketch.Frame(new(-radius - 24, -radius - 8), new(radius + 24, radius + 8)).Point("middle", Middle).Point("tool-edge", new(radius, 0));

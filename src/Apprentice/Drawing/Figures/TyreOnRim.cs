@@ -21,7 +21,7 @@ static class TyreOnRim
         if (sits == "levered") Levers(sketch, edge, reach);
         return sketch
             .Point("rim-edge", new(0, 0)).Point("line", new(0, Up(sits, 0, lift))).Point("tyre-top", new(0, tyre + (lift * 0.8)))
-            .Say("figure.tyre-on-rim.lies").Say(Content.Words.Of($"figure.tyre-on-rim.{sits}"));
+            .Say("figure.tyre-on-rim.lies").Say($"figure.tyre-on-rim.{sits}");
     }
 
     /// <summary>The moulded line: hidden where it lies below the rim's edge.</summary>

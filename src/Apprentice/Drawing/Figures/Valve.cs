@@ -14,7 +14,7 @@ static class Valve
             "narrow" => Narrow(sketch, length),
             _ => Middle(sketch, length),
         };
-        return sketch.Point("base", new(0, 0)).Point("tip", new(length, 0)).Say("figure.valve.lies").Say(Content.Words.Of($"figure.valve.{t.Word("shape")}"));
+        return sketch.Point("base", new(0, 0)).Point("tip", new(length, 0)).Say("figure.valve.lies").Say($"figure.valve.{t.Word("shape")}");
     }
 
     static Sketch Broad(Sketch sketch, double length)
