@@ -122,7 +122,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (!On.ReadsScales) return null;
         var asked = Spoken.List([.. On.Want.Asks.Select(new TopicWords(On.Topic).Part)]);
         var task = LookTask.Of(
-            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, asked, On.Made, On.Times(clue.Id), this,
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), On.Topic, clue, asked, On.Made, On.Times(clue.Id), this,
             (_, own) => Seeing(On.Finding(clue.Id, own)));
         return task is null ? null : task with { Job = On.Number };
     }

@@ -1,3 +1,4 @@
+using Apprentice.Drawing;
 using Apprentice.Drawing.Plates;
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
@@ -14,7 +15,7 @@ sealed record LookTask(string Title, Clue Clue, string Asked)
     /// <summary>The plate, or null when nothing is read.</summary>
     public PlateView? Plate { get; init; }
 
-    /// <summary>What is seen, felt or heard, in a mechanic's words; empty for a plate.</summary>
+    /// <summary>What is seen, felt or heard, in a mechanic's words, or the picture in words; empty for a plate.</summary>
     public IReadOnlyList<string> Told { get; init; } = [];
 
     /// <summary>The part as it is drawn, or null.</summary>
@@ -41,20 +42,27 @@ sealed record LookTask(string Title, Clue Clue, string Asked)
     public (string Id, string Text)? NotThere =>
         PlateView.Looks(Clue).Where(f => f.Looks is Engine.Topics.Plate.Nothing).Select(f => ((string, string)?)Findings.First(x => Same(x.Id, f.Id))).FirstOrDefault();
 
-    /// <summary>The task of a clue, or null where what it shows is told: hidden, measured, or neither read off a plate nor described.</summary>
+    /// <summary>The task of a clue, or null where what it shows is told: hidden, measured, or neither read off a plate, drawn nor described.</summary>
     /// <param name="title">Top line.</param>
+    /// <param name="topic">The topic.</param>
     /// <param name="clue">The clue.</param>
     /// <param name="asked">The parts that are asked, in words.</param>
     /// <param name="made">The case.</param>
     /// <param name="nth">0 for the first look.</param>
     /// <param name="below">The screen to go back to.</param>
     /// <param name="done">What follows once it was looked at.</param>
-    public static LookTask? Of(string title, Clue clue, string asked, Case made, int nth, Screen below, Func<World, OwnLook, Turn> done)
+    public static LookTask? Of(string title, Topic topic, Clue clue, string asked, Case made, int nth, Screen below, Func<World, OwnLook, Turn> done)
     {
         if (made.Look(clue.Id, nth).Seen is not Seen.Named shown) return null;
         var seed = unchecked(made.Job.Seed + (ulong)clue.Id.Aggregate(7L, (sum, c) => (sum * 31) + c));
         var task = new LookTask(title, clue, asked) { Below = below, Done = done };
         if (clue.Plate is { } plate) return task with { Plate = PlateView.Of(clue, plate, w => made.Written(clue.Id, nth, w), seed) };
+        if (topic.Drawings.FirstOrDefault(d => d.Clues.Contains(clue.Id, StringComparer.Ordinal) && TopicDrawing.Look(d.Findings, shown.Id) is not null) is { } drawing)
+        {
+            var part = DrawnPart.Of(topic, drawing.Id, DrawnChoice.Finding(shown.Id), seed: seed);
+            return task with { Draw = room => part.Rows(room.Columns, room.Rows), Told = part.Words };
+        }
+
         return clue.Shows is Shows.Table table && table.Findings.First(f => Same(f.Id, shown.Id)).Described is { Count: > 0 } ways
             ? task with { Told = [ways[(int)(seed % (ulong)ways.Count)]] }
             : null;

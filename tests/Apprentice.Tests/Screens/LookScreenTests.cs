@@ -136,7 +136,7 @@ public sealed class LookScreenTests
         var it = bench.Topic.Clues.First(c => string.Equals(c.Id, clue, StringComparison.Ordinal));
         var request = new CaseRequest(bench.Topic.Provenances[0].Id, bench.Topic.Wants[0].Id, null, Selection.AsTheyCome, Channel.Bench);
         var made = Laws.Some.Case(bench, request, 4);
-        return LookTask.Of($"Job 12   {it.Name}", it, "Bar", made, 0, below ?? new HelpScreen(new HomeScreen()), (_, look) => Turn.To(new Taken(look)))
+        return LookTask.Of($"Job 12   {it.Name}", bench.Topic, it, "Bar", made, 0, below ?? new HelpScreen(new HomeScreen()), (_, look) => Turn.To(new Taken(look)))
             ?? throw new InvalidOperationException($"{clue} is not looked at");
     }
 
