@@ -61,6 +61,9 @@ public sealed class Workbench
         return made.Edge(clue, nth, ways[datum], made.Truth.Sizes[scene.Table.Names.Dimension(measured.Dimension)]);
     }
 
+    /// <summary>What the caliper of a job reads with its jaws closed, in mm: the same one through the whole job, 0 for two jobs of three.</summary>
+    public static double ZeroErrorOf(Case made) => ZeroError.Of(made.Job.Seed);
+
     /// <summary>What a look of an answer showed: a reading taken from a chosen datum, to the tool's step; what a chosen writing says; or else what the case shows.</summary>
     public Finding Shown(Case made, Grading.Look look)
     {

@@ -19,6 +19,14 @@ foreach (var topic in new[] { "older-newer-bar", "folding-bar" })
     Rate($"cases made and proved, {topic}, conflicting", 2_000, () => cases.MakeAndProve());
 }
 
+foreach (var tool in new[] { "rule", "caliper" })
+{
+    var scales = new Scales { Tool = tool };
+    Rate($"frames of a {tool} at 200x60 (8 ms each)", 125, () => scales.Frame());
+}
+var leaf = new Scales();
+Rate("leaves on a thread at 200x60 (8 ms each)", 125, () => leaf.Leaf());
+
 // By time on the processor, so that a busy machine does not count.
 static void Rate<T>(string what, int? goal, Func<T> once)
 {

@@ -49,6 +49,7 @@ public sealed class Grader
             Minutes = minutes,
             PathMinutes = MinutesOf(path),
             Path = path,
+            Readings = ReadingGrades.All(_bench, _case, answer),
             Remarks = remarks.Chosen(parts, unsafeOrder),
         };
     }

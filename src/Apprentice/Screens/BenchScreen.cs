@@ -88,7 +88,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        return (here.Scale(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
+        return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
     Turn Seeing(BenchJob after) =>
@@ -101,7 +101,18 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var nth = On.Times(clue.Id);
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
-            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)));
+            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)), Engine.Workbench.ZeroErrorOf(On.Made));
+        return task is null ? null : task with { Job = On.Number, Drawn = DrawnDatums.Of(On.Topic, clue, On.Made.Truth, On.Made.Job.Seed) };
+    }
+
+    // The gauge that the learner tries, or null where what it shows is told.
+    GaugeTask? Gauge(Clue clue)
+    {
+        var nth = On.Times(clue.Id);
+        if (!On.ReadsScales || On.Made.Look(clue.Id, nth).Seen is not Seen.Named shown) return null;
+        var task = GaugeTask.Of(
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, shown.Id, unchecked(On.Made.Job.Seed + (ulong)nth), this,
+            (_, finding) => Seeing(On.Finding(clue.Id, new OwnLook(finding))));
         return task is null ? null : task with { Job = On.Number };
     }
 
