@@ -40,7 +40,7 @@ sealed record ScaleScreen(ReadingTask Task, int Datum) : FieldScreen
         [
             new Block.Text(Words.Of("scale.fromto", ("fromto", Task.Datums[Datum]))),
             new Block.Text(Caption()),
-            .. InWords ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
+            .. InWords || world.Plain ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
         ],
         Keys())
     {
