@@ -33,6 +33,12 @@ public sealed class LogTests : IDisposable
         new LogEntry.Questioned(3, "Zu kurz? {\"a\": 1}"),
         new LogEntry.Paused(3),
         new LogEntry.Paused(null),
+        new LogEntry.DrillStarted(1, null, "vernier", ulong.MaxValue),
+        new LogEntry.DrillAsked(1, new DrillDraw("zero", ulong.MaxValue, 3)),
+        new LogEntry.DrillAsked(1, new DrillDraw("plain", 0, null)),
+        new LogEntry.DrillAnswered(1, "27.15 mm", Right: true),
+        new LogEntry.DrillEnded(1),
+        new LogEntry.RealPartRead(2, null, "spokes", 5, 2, 288.5, "288.5 mm"),
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
     ];
 
