@@ -14,7 +14,7 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
         Task.Title,
         world.Who,
         [
-            new Block.Gap(), new Block.Text(Words.Of("scale.ask")), new Block.Gap(),
+            .. Task.Notes.Select(n => new Block.Text(n)), new Block.Gap(), new Block.Text(Words.Of("scale.ask")), new Block.Gap(),
             new Block.Table([new("")], Rows(Task.Order.Select(d => (string[])[Task.Datums[d]]))),
             new Block.Gap(), new Block.Text(Words.Of("scale.choose-hint", ("tool", Task.Tool))),
         ],

@@ -31,6 +31,9 @@ sealed class Talk
 
     public List<(string Name, string Text)> Sheets { get; } = [];
 
+    /// <summary>Time between two entries.</summary>
+    public TimeSpan Pace { get; set; } = TimeSpan.FromMinutes(1);
+
     public PageSize Size { get; set; } = new(80, 24);
 
     public Screen Screen => _conversation.Screen;
@@ -71,7 +74,7 @@ sealed class Talk
 
     Logged Append(LogEntry entry)
     {
-        Entries.Add(Stamp(entry, Entries.Count));
+        Entries.Add(new Logged(Entries[^1].At + Pace, entry));
         return Entries[^1];
     }
 
