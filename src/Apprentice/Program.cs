@@ -29,6 +29,6 @@ static int Screens(ScreenOptions options)
     var plain = options.Plain || Environment.GetEnvironmentVariable("APPRENTICE_PLAIN") is "1";
     return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error)
     {
-        Plain = plain ? new PlainDesk(Console.In, Console.Out, Console.IsInputRedirected) : null,
+        Plain = plain ? PlainDesk.Own() : null,
     });
 }

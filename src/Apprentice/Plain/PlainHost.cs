@@ -89,9 +89,3 @@ sealed class PlainHost(Conversation conversation, PlainDesk desk)
 
     void Say(string line) => desk.Out.WriteLine(line);
 }
-
-/// <summary>Where plain lines come from and go to.</summary>
-/// <param name="In">Lines that are typed.</param>
-/// <param name="Out">Lines that are said.</param>
-/// <param name="Echo">True to say each line that was typed: where no terminal shows it.</param>
-public sealed record PlainDesk(TextReader In, TextWriter Out, bool Echo);
