@@ -129,7 +129,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     Block.Table Table(TopicWords words) => new(
         [
-            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true),
+            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true) { Said = "bench.said-min" },
             new(Words.Of(Phone ? "bench.back" : "bench.found")),
         ],
         Rows(

@@ -16,7 +16,7 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     public override Page Show(World world) => new(
         Task.Title,
         world.Who,
-        [.. Task.Drawn is { } drawn ? Drawing(drawn) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
+        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
         [
             Digits(world), Words.Of("key.enter-take"), .. Task.Drawn is null ? Array.Empty<string>() : [Words.Of(InWords ? "scale.key-picture" : "scale.key-words")],
             Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),

@@ -29,6 +29,9 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
     /// <summary>What follows once it is read.</summary>
     public required Func<World, OwnReading, Turn> Done { get; init; }
 
+    /// <summary>Sentences that stand above the question and above the scale.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>Number of the job, or null.</summary>
     public int? Job { get; init; }
 

@@ -46,9 +46,10 @@ sealed record ScaleScreen(ReadingTask Task, int Datum) : FieldScreen
         Task.Title,
         world.Who,
         [
+            .. Task.Notes.Select(n => new Block.Text(n)),
             new Block.Text(Words.Of("scale.fromto", ("fromto", Task.Datums[Datum]))),
             new Block.Text(Caption()),
-            .. InWords ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
+            .. InWords || world.Plain ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
         ],
         Keys())
     {

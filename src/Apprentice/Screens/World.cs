@@ -12,6 +12,9 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     /// <summary>Lessons, words and sources.</summary>
     public Library Library { get; init; } = Library.Empty;
 
+    /// <summary>True when pages are said as lines: pictures are in words from the start, and a number takes its line in long lists too.</summary>
+    public bool Plain { get; init; }
+
     /// <summary>The person at the machine, or null.</summary>
     public string? Person => History.Current;
 

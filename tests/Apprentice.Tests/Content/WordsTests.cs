@@ -84,7 +84,7 @@ public sealed partial class WordsTests
     static IEnumerable<string> Parts() =>
     [
         .. Enum.GetNames<Aspect>(), .. Enum.GetNames<MarkWord>(), .. Enum.GetNames<InShort>(),
-        "what", "fair", "not-settled", "first", "keys", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
+        "what", "fair", "not-settled", "first", "keys", "plain", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
         "stay", "help", "pause", "quit",
     ];
 
