@@ -28,12 +28,13 @@ static class DrawingReader
         var shown = draft.Cells.List(fields["Clue"], draft.Clues).Select(name => clues.First(c => c.Id.Equals(name, StringComparison.Ordinal))).ToArray();
         var values = new DrawingValues(draft, figure, dimensions);
         var looks = new LookReader(draft, entry, values);
+        var before = draft.Faults.Count;
         Art(draft, entry, figure);
         var kinds = looks.Kinds(part);
         var findings = looks.Findings(shown);
         foreach (var art in entry.Arts.Where(art => !kinds.Concat(findings).Any(look => art.Heading.Is(look.Of))))
             draft.Faults.Add(art.Heading, $"\"{art.Heading.Text}\" is no kind or finding that is drawn here: write its short name behind the opening marks of the text art.");
-        if (kinds.Count + findings.Count == 0 && !draft.Faults.AnyWithin(entry.Heading.Line, entry.Heading.Line + 1))
+        if (kinds.Count + findings.Count == 0 && draft.Faults.Count == before)
             draft.Faults.Add(entry.Heading, $"\"{entry.Heading.Text}\" shows nothing: add a table with a column kind or finding, or text art.");
         return new TopicDrawing
         {

@@ -34,6 +34,7 @@ sealed class LookReader(Draft draft, Passage entry, DrawingValues values)
     IReadOnlyList<DrawnLook> Looks(string column, Names names, IReadOnlyList<Row> rows, IReadOnlyList<Art> arts, string? part, bool sized)
     {
         var looks = new Dictionary<string, DrawnLook>(StringComparer.Ordinal);
+        var before = draft.Faults.Count;
         foreach (var row in rows.Where(row => names.Known(row[column], draft.Faults)))
         {
             var own = values.Of(values.Figure.Parameters.Select(p => (p, row[p.Name])), part, part is null ? null : row[column].Text, sized);
@@ -45,7 +46,8 @@ sealed class LookReader(Draft draft, Passage entry, DrawingValues values)
             if (!looks.TryAdd(art.Heading.Text, new DrawnLook(art.Heading.Text, new Dictionary<string, FigureValue>(StringComparer.Ordinal), art.Lines))) Twice(column, art.Heading);
         }
 
-        foreach (var missing in names.All.Where(name => !looks.ContainsKey(name)))
+        // A name that was mistyped above is not missed as well.
+        foreach (var missing in names.All.Where(name => draft.Faults.Count == before && !looks.ContainsKey(name)).ToArray())
             draft.Faults.Add(entry.Heading, $"\"{entry.Heading.Text}\" does not show the {column} \"{missing}\": add it.");
         return [.. names.All.Where(looks.ContainsKey).Select(name => looks[name])];
     }

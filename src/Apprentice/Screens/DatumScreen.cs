@@ -16,9 +16,9 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     public override Page Show(World world) => new(
         Task.Title,
         world.Who,
-        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
+        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn, InWords || world.Plain) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
         [
-            Digits(world), Words.Of("key.enter-take"), .. Task.Drawn is null ? Array.Empty<string>() : [Words.Of(InWords ? "scale.key-picture" : "scale.key-words")],
+            Digits(world), Words.Of("key.enter-take"), .. Task.Drawn is null || world.Plain ? Array.Empty<string>() : [Words.Of(InWords ? "scale.key-picture" : "scale.key-words")],
             Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
         ])
     {
@@ -39,7 +39,7 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
 
     Block.Table Choices() => new([new("")], Rows(Task.Order.Select(d => (string[])[Task.Drawn is { } drawn ? drawn.Say(d, Task.Datums[d]) : Task.Datums[d]])));
 
-    IReadOnlyList<Block> Drawing(DrawnDatums drawn) => InWords
+    static IReadOnlyList<Block> Drawing(DrawnDatums drawn, bool inWords) => inWords
         ? [
             .. drawn.Part.Words.Select(w => new Block.Text(w, 2)),
             .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", Words.Of($"figure.at.{l.Key}"))), 2)),

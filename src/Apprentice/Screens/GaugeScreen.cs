@@ -31,11 +31,11 @@ sealed record GaugeScreen(GaugeTask Task, int Leaf) : Screen
         [
             new Block.Text(Words.Of("scale.fromto", ("fromto", Task.FromTo))),
             new Block.Text(Caption()),
-            .. InWords ? [new Block.Gap(), .. Said().Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
+            .. InWords || world.Plain ? [new Block.Gap(), .. Said().Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
         ],
         [
             Words.Of("gauge.key-other"), Words.Of(IsThread ? "gauge.key-take" : "gauge.key-say"), .. IsThread ? [Words.Of("scale.key-zoom")] : Array.Empty<string>(),
-            Words.Of(InWords ? "scale.key-picture" : "scale.key-words"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
+            world.Plain ? "" : Words.Of(InWords ? "scale.key-picture" : "scale.key-words"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
         ]);
 
     /// <inheritdoc/>
@@ -46,6 +46,7 @@ sealed record GaugeScreen(GaugeTask Task, int Leaf) : Screen
         (Screens.Press.Enter, _) => IsThread ? Task.Done(world, Tried.Id) : Turn.To(new GaugeSayScreen(this)),
         (_, '-') => Turn.To(this with { Zoom = Math.Max(0, Zoom - 1) }),
         (_, '+' or '=') => Turn.To(this with { Zoom = Math.Min(ThreadView.Turns.Count - 1, Zoom + 1) }),
+        (_, 'O') => Turn.To(Other(1)),
         (_, 'W') => Turn.To(this with { InWords = !InWords }),
         _ => Turn.To(key.IsBack ? Task.Below : this),
     };

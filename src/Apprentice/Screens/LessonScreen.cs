@@ -42,12 +42,12 @@ sealed record LessonScreen(Lesson Lesson, int Section, Screen Below, string Note
         return new Page(
             Lesson.Title,
             Words.Of("lesson.place", ("n", Section + 1), ("count", Lesson.Sections.Count)),
-            [new Block.Text(Here.Heading), new Block.Gap(Drop: true), .. LessonBlocks.Of(world, Lesson, Here, links, InWords)],
+            [new Block.Text(Here.Heading), new Block.Gap(Drop: true), .. LessonBlocks.Of(world, Lesson, Here, links, InWords || world.Plain)],
             [
                 links.Count switch { 0 => "", 1 => Words.Of("lesson.key-link-one"), _ => Words.Of("lesson.key-link", ("n", links.Count)) },
                 IsQuestion ? Words.Of("lesson.key-answer") : Section + 1 < Lesson.Sections.Count ? Words.Of("lesson.key-next") : Words.Of("lesson.key-end"),
                 Section > 0 ? Words.Of("lesson.key-before") : "",
-                HasPicture ? Words.Of(InWords ? "scale.key-picture" : "scale.key-words") : "",
+                HasPicture && !world.Plain ? Words.Of(InWords ? "scale.key-picture" : "scale.key-words") : "",
                 Words.Of("lesson.key-sources"), Words.Of("lesson.key-wrong"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
             ])
         {

@@ -21,17 +21,17 @@ sealed record LookScreen(LookTask Task, Marking? Taken) : ChoiceScreen
         Task.Title,
         world.Who,
         [
-            .. Seen(),
+            .. Seen(InWords || world.Plain),
             new Block.Gap(Drop: true),
             new Block.Text(Words.Of(Taken is null ? "look.see" : "look.says")),
             new Block.Table([new("")], Rows(Task.Findings.Select(f => (string[])[f.Text]))),
         ],
         [
-            Digits(world), Words.Of("key.enter-take"), HasPicture ? Words.Of(InWords ? "scale.key-picture" : "scale.key-words") : "",
+            Digits(world), Words.Of("key.enter-take"), HasPicture && !world.Plain ? Words.Of(InWords ? "scale.key-picture" : "scale.key-words") : "",
             Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
         ])
     {
-        Foot = Taken is null ? [] : [new Block.Text(Words.Of("look.taken", ("signs", InWords ? PlateWords.Spelled(Taken) : Taken.Text)))],
+        Foot = Taken is null ? [] : [new Block.Text(Words.Of("look.taken", ("signs", InWords || world.Plain ? PlateWords.Spelled(Taken) : Taken.Text)))],
     };
 
     /// <inheritdoc/>
@@ -48,12 +48,12 @@ sealed record LookScreen(LookTask Task, Marking? Taken) : ChoiceScreen
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter is 'W' && HasPicture ? Turn.To(this with { InWords = !InWords }) : null;
 
-    IEnumerable<Block> Seen()
+    IEnumerable<Block> Seen(bool inWords)
     {
         yield return new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo)));
-        if (Task.Draw is { } draw && !InWords) yield return new Block.Picture(draw);
+        if (Task.Draw is { } draw && !inWords) yield return new Block.Picture(draw);
         else if (Task.Told.Count > 0) yield return new Block.Gap(Drop: true);
-        if (Task.Draw is not null && !InWords) yield break;
+        if (Task.Draw is not null && !inWords) yield break;
         foreach (var told in Task.Told) yield return new Block.Text(told, 2);
     }
 }

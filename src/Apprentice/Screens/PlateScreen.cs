@@ -21,12 +21,12 @@ sealed record PlateScreen(LookTask Task) : ChoiceScreen
         world.Who,
         [
             new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo))),
-            .. InWords ? [.. PlateWords.Of(View).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(room => PlateDrawing.Rows(View, room.Columns, room.Rows)) },
+            .. InWords || world.Plain ? [.. PlateWords.Of(View).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(room => PlateDrawing.Rows(View, room.Columns, room.Rows)) },
             new Block.Text(Words.Of("look.which")),
             new Block.Table([new("")], Rows(Choices())),
         ],
         [
-            Digits(world), Words.Of("key.enter-take"), Words.Of(InWords ? "scale.key-picture" : "scale.key-words"),
+            Digits(world), Words.Of("key.enter-take"), world.Plain ? "" : Words.Of(InWords ? "scale.key-picture" : "scale.key-words"),
             Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
         ]);
 

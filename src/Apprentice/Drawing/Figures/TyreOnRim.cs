@@ -4,7 +4,7 @@ namespace Apprentice.Drawing.Figures;
 static class TyreOnRim
 {
     const double Wide = 250;
-    const double LineUp = 5;
+    const double LineUp = 8;
 
     /// <summary>Draws it. The rim's edge in the middle is 0.</summary>
     public static Sketch Draw(Traits t)
@@ -15,7 +15,7 @@ static class TyreOnRim
         var sketch = new Sketch()
             .Shape(Fill.Grain, [.. Path(edge, reach, a => lift * Bump(a / reach)), .. Path(edge, reach, _ => tyre + (lift * 0.8)).Reverse()])
             .Shape(Fill.Clear, [.. Path(edge, reach, _ => -18), .. Path(edge, reach, _ => 0).Reverse()])
-            .Bold(Path(edge, reach, _ => 0));
+            .Line(Path(edge, reach, _ => 0));
         for (var a = -reach * 0.9; a < reach; a += reach * 0.3) sketch.Line(Polar(edge, a, -18), Polar(edge, a, -30));
         Line(sketch, edge, reach, sits, lift);
         if (sits == "levered") Levers(sketch, edge, reach);
@@ -33,7 +33,7 @@ static class TyreOnRim
             var up = Up(sits, i / 60.0, lift);
             if (up > 0.5) run.Add(Polar(edge, reach * i / 60, up));
             if ((up > 0.5 && i < 60) || run.Count < 2) continue;
-            sketch.Bold([.. run]);
+            sketch.Line([.. run]);
             run.Clear();
         }
     }
@@ -41,7 +41,7 @@ static class TyreOnRim
     /// <summary>How far the line lies over the rim's edge, mm; place from -1 to 1.</summary>
     static double Up(string sits, double place, double lift) => sits switch
     {
-        "low" => LineUp - (9 * Bump(place)),
+        "low" => LineUp - (13 * Bump(place)),
         "uneven" => LineUp + (3.5 * Math.Sin(place * 7)),
         _ => LineUp + (lift * Bump(place)),
     };
