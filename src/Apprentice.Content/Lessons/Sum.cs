@@ -3,7 +3,7 @@ using System.Globalization;
 namespace Apprentice.Content.Lessons;
 
 /// <summary>Works out a small sum: numbers, + - * /, brackets, pi, sin(x) in radians, sqrt(x).</summary>
-sealed class Sum
+public sealed class Sum
 {
     const int Deepest = 20;
     readonly string _text;

@@ -1,4 +1,3 @@
-using Apprentice.Content;
 using Apprentice.Content.Lessons;
 
 namespace Apprentice.Tests.Content;
