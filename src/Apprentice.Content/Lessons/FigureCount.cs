@@ -33,7 +33,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
         "" => 5,
         _ when mark.StartsWith("common", StringComparison.Ordinal) || mark == CommonPractice => 1,
         "judgement" => 2,
-        "memory" => 3,
+        "memory" or "MEM" => 3,
         "sum" => 4,
         _ => 0,
     };
