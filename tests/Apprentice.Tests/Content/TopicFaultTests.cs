@@ -29,7 +29,7 @@ public sealed class TopicFaultTests
 
     [Fact]
     public void A_misspelt_field_is_told_and_so_is_the_one_that_is_missing() => Assert.Equal(
-        ["222: \"motor: Motor in the front hub\" needs the field \"Minutes\".", "226: There is no field \"Minuts\" here: use Minutes, Lies or Reads."],
+        ["222: \"motor: Motor in the front hub\" needs the field \"Minutes\".", "226: There is no field \"Minuts\" here: use Minutes, Lies or Datum."],
         Faulty.Of(Sample.Bar, "- Minutes: 0.5", "- Minuts: 0.5"));
 
     [Fact]

@@ -35,7 +35,7 @@ public sealed partial class WordsTests
     [Fact]
     public void Every_key_in_the_source_has_its_words()
     {
-        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !Words.Keys.Contains(k, StringComparer.Ordinal));
+        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !k.EndsWith(".md", StringComparison.Ordinal) && !Words.Keys.Contains(k, StringComparer.Ordinal));
         Assert.Empty(missing);
     }
 
