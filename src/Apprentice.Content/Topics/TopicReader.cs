@@ -72,7 +72,7 @@ public static class TopicReader
         EventReader.Names(draft);
         var wants = ShopReader.Wants(draft);
         var spares = ShopReader.Spares(draft);
-        var parts = PartReader.Parts(draft, spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal));
+        var parts = PartReader.Parts(draft, Hazardous(spares));
         var dimensions = SizeReader.Dimensions(draft);
         var clues = ClueReader.Clues(draft, dimensions);
         var (question, state, checkedBy) = HeadReader.Head(draft);
@@ -99,8 +99,10 @@ public static class TopicReader
             Pitfalls = pitfalls,
             Sources = sources,
             Costs = ShopReader.Costs(draft),
-            State = state,
-            CheckedBy = checkedBy,
-        };
+            Published = PublishedReader.Sizes(draft),
+        } with { State = state, CheckedBy = checkedBy };
     }
+
+    static HashSet<string> Hazardous(IReadOnlyList<Spare> spares) =>
+        spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal);
 }
