@@ -55,6 +55,26 @@ public static class Spoken
     public static string Millimetres(double millimetres, Shows.Measured measured) =>
         Words.Of("spoken.mm", ("n", millimetres.ToString(measured.Step >= 1 && measured.Step % 1 == 0 ? "0" : "0.0##")));
 
+    /// <summary>A length as finely as a tool is divided: to 0.1 mm, to 0.01 mm with a vernier, in inches to the nearest 32nd.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    /// <param name="division">Smallest division of the tool, mm.</param>
+    /// <param name="inches">True for a scale in inches.</param>
+    public static string Length(double millimetres, double division, bool inches) => inches
+        ? Inches(millimetres)
+        : Words.Of("spoken.mm", ("n", millimetres.ToString(division < 0.1 ? "0.0#" : "0.#")));
+
+    /// <summary>"12 1/16 in", to the nearest 32nd, in lowest terms.</summary>
+    /// <param name="millimetres">The length, mm.</param>
+    public static string Inches(double millimetres)
+    {
+        var parts = (long)Math.Round(Math.Abs(millimetres) / Instrument.Inch * 32, MidpointRounding.AwayFromZero);
+        var (whole, top, bottom) = (parts / 32, parts % 32, 32);
+        while (top > 0 && top % 2 == 0) (top, bottom) = (top / 2, bottom / 2);
+        var minus = millimetres < 0 && parts > 0 ? "-" : "";
+        var number = top == 0 ? $"{whole}" : whole == 0 ? $"{top}/{bottom}" : $"{whole} {top}/{bottom}";
+        return Words.Of("spoken.inches", ("n", minus + number));
+    }
+
     /// <summary>A list in a sentence: "a", "a and b", "a, b and c".</summary>
     public static string List(IReadOnlyList<string> items) => items.Count switch
     {

@@ -46,9 +46,11 @@ public sealed class TopicWords(Topic topic)
         var clue = topic.Clues.First(c => Same(c.Id, finding.Clue));
         return (finding.Seen, clue.Shows) switch
         {
+            (Engine.Evidence.Seen.Reading reading, Shows.Measured) when Instrument.Of(clue.Tool) is { Inches: true } => Spoken.Inches(reading.Millimetres),
             (Engine.Evidence.Seen.Reading reading, Shows.Measured measured) => Spoken.Millimetres(reading.Millimetres, measured),
             (Engine.Evidence.Seen.Named named, Shows.Table table) => table.Findings.First(f => Same(f.Id, named.Id)).Text,
             (Engine.Evidence.Seen.Named named, Shows.Code code) => code.Findings.First(f => Same(f.Id, named.Id)).Text,
+            (Engine.Evidence.Seen.Hidden, _) when finding.Writing is not null => Words.Of("seen.other"),
             (Engine.Evidence.Seen.Hidden, _) => Words.Of("seen.hidden"),
             _ => throw new UnreachableException(),
         };

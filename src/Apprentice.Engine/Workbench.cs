@@ -61,10 +61,15 @@ public sealed class Workbench
         return made.Edge(clue, nth, ways[datum], made.Truth.Sizes[scene.Table.Names.Dimension(measured.Dimension)]);
     }
 
-    /// <summary>What a look of an answer showed: a reading taken from a chosen datum, to the tool's step, or else what the case shows.</summary>
+    /// <summary>What the caliper of a job reads with its jaws closed, in mm: the same one through the whole job, 0 for two jobs of three.</summary>
+    public static double ZeroErrorOf(Case made) => ZeroError.Of(made.Job.Seed);
+
+    /// <summary>What a look of an answer showed: a reading taken from a chosen datum, to the tool's step; what a chosen writing says; or else what the case shows.</summary>
     public Finding Shown(Case made, Grading.Look look)
     {
         var shown = made.Look(look.Clue, look.Nth);
+        if (look.Writing is { } writing && shown.Seen is Seen.Named)
+            return shown with { Seen = made.Written(look.Clue, look.Nth, writing) is { } id ? new Seen.Named(id) : new Seen.Hidden(), Writing = writing };
         if (look.Datum is not { } datum || shown.Seen is not Seen.Reading) return shown;
         var step = ((Shows.Measured)Topic.Clues.First(c => c.Id == look.Clue).Shows).Step;
         return shown with { Seen = new Seen.Reading(Math.Floor((EdgeOf(made, look.Clue, look.Nth, datum) / step) + 0.5) * step), Datum = datum };

@@ -14,6 +14,11 @@ static class JobFields
     /// <summary>The text of a value, or null.</summary>
     public static string? Text(BsonValue value) => value.IsNull ? null : value.AsString;
 
+    static BsonValue Whole(int? number) => number is { } n ? n : BsonValue.Null;
+
+    // A field that an older entry does not have is null.
+    static int? Whole(BsonValue value) => value.IsNull ? null : value.AsInt32;
+
     public static BsonDocument Of(CaseRequest request) => new()
     {
         ["provenance"] = request.Provenance,
@@ -35,11 +40,15 @@ static class JobFields
         ["clue"] = look.Clue,
         ["nth"] = look.Nth,
         ["own"] = look.OwnReading is { } own ? own : BsonValue.Null,
-        ["datum"] = look.Datum is { } datum ? datum : BsonValue.Null,
+        ["datum"] = Whole(look.Datum),
+        ["finding"] = look.OwnFinding,
+        ["writing"] = Whole(look.Writing),
+        ["bearing"] = look.OwnBearing?.ToString(),
     };
 
     public static Look ToLook(BsonDocument d) => new(
-        d["clue"].AsString, d["nth"].AsInt32, d["own"].IsNull ? null : d["own"].AsDouble, d["datum"].IsNull ? null : d["datum"].AsInt32);
+        d["clue"].AsString, d["nth"].AsInt32, d["own"].IsNull ? null : d["own"].AsDouble, Whole(d["datum"]),
+        Text(d["finding"]), Whole(d["writing"]), Text(d["bearing"]) is { } bearing ? Enum.Parse<Bearing>(bearing) : null);
 
     public static BsonDocument Of(Finding finding)
     {
@@ -47,7 +56,8 @@ static class JobFields
         {
             ["clue"] = finding.Clue,
             ["channel"] = finding.Channel.ToString(),
-            ["datum"] = finding.Datum is { } datum ? datum : BsonValue.Null,
+            ["datum"] = Whole(finding.Datum),
+            ["writing"] = Whole(finding.Writing),
         };
         if (finding.Seen is Seen.Reading reading) document["mm"] = reading.Millimetres;
         if (finding.Seen is Seen.Named named) document["seen"] = named.Id;
@@ -59,7 +69,7 @@ static class JobFields
         Seen seen = d.ContainsKey("mm") ? new Seen.Reading(d["mm"].AsDouble)
             : d.ContainsKey("seen") ? new Seen.Named(d["seen"].AsString)
             : new Seen.Hidden();
-        return new Finding(d["clue"].AsString, Enum.Parse<Channel>(d["channel"].AsString), seen, d["datum"].IsNull ? null : d["datum"].AsInt32);
+        return new Finding(d["clue"].AsString, Enum.Parse<Channel>(d["channel"].AsString), seen, Whole(d["datum"]), Whole(d["writing"]));
     }
 
     public static BsonDocument Of(Given given) => new()

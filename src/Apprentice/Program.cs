@@ -1,5 +1,6 @@
 using Apprentice;
 using Apprentice.Commands;
+using Apprentice.Plain;
 using Apprentice.Storage;
 
 try
@@ -25,5 +26,10 @@ static int Screens(ScreenOptions options)
     var topics = readings.Select(r => r.Topic).OfType<Apprentice.Engine.Topics.Topic>().ToList();
     if (topics.Count < readings.Count) return ExitCode.Fault;
     string[] data = options.DataFile is { } file ? ["--data", file] : [];
-    return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error));
+    var plain = options.Plain || Environment.GetEnvironmentVariable("APPRENTICE_PLAIN") is "1";
+    return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error)
+    {
+        Library = Shelf.OfLessons(options.TopicsFolder).Library(topics),
+        Plain = plain ? PlainDesk.Own() : null,
+    });
 }

@@ -1,15 +1,17 @@
+using Apprentice.Content.Lessons;
 using System.Security.Cryptography;
 using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
+using Apprentice.Plain;
 using Apprentice.Screens;
 using Apprentice.Storage;
 using Apprentice.Terminal;
 
 namespace Apprentice;
 
-/// <summary>The full-screen program.</summary>
+/// <summary>The program with its screens, full screen or as plain lines.</summary>
 public static class Shell
 {
     const int Unusable = 1;
@@ -22,7 +24,8 @@ public static class Shell
         try
         {
             using var log = Log.Open(options.DataFile);
-            return TuiHost.Run(Converse(log, options), options.Error);
+            var conversation = Converse(log, options);
+            return options.Plain is { } desk ? PlainHost.Run(conversation, desk) : TuiHost.Run(conversation, options.Error);
         }
         catch (LogException e)
         {
@@ -42,7 +45,8 @@ public static class Shell
         }
         var history = History.Of(log.Read());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
-        return new Conversation(new World([.. options.Topics.Select(t => new Workbench(t))], history), Append, Save);
+        var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library };
+        return new Conversation(world, Append, Save);
     }
 
     /// <summary>Writes a sheet into the folder one stands in, never over another file.</summary>
@@ -66,10 +70,17 @@ public static class Shell
     }
 }
 
-/// <summary>What the full-screen program needs to start.</summary>
+/// <summary>What the program needs to start.</summary>
 /// <param name="DataFile">The log's file.</param>
 /// <param name="Topics">Topics at hand, in the order of their files.</param>
 /// <param name="Clock">The clock.</param>
 /// <param name="Error">Where to say what went wrong.</param>
 /// <param name="Luck">The number that decides which bikes come on a new file, or null to draw one.</param>
-public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, TimeProvider Clock, TextWriter Error, long? Luck = null);
+public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, TimeProvider Clock, TextWriter Error, long? Luck = null)
+{
+    /// <summary>Lessons, words and sources.</summary>
+    public Library Library { get; init; } = Library.Empty;
+
+    /// <summary>Where plain lines come from and go to, or null for the full screen.</summary>
+    public PlainDesk? Plain { get; init; }
+}

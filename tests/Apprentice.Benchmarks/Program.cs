@@ -19,10 +19,25 @@ foreach (var topic in new[] { "older-newer-bar", "folding-bar" })
     Rate($"cases made and proved, {topic}, conflicting", 2_000, () => cases.MakeAndProve());
 }
 
-var slowest = Pictures.Figures.Select(figure => (figure, Time: Milliseconds(new Pictures { Of = figure }.Frame))).MaxBy(f => f.Time);
-Console.WriteLine($"{slowest.Time,10:0.00} ms a frame  {slowest.figure}, the slowest figure, at 200 x 60 (goal under 8 ms; {slowest.Time / 8:0.00} of it)");
+foreach (var tool in new[] { "rule", "caliper" })
+{
+    var scales = new Scales { Tool = tool };
+    Frame($"a {tool} at 200 x 60", () => scales.Frame());
+}
 
-// Milliseconds of processor time a frame.
+var leaf = new Scales();
+Frame("leaves on a thread at 200 x 60", () => leaf.Leaf());
+var slowest = Pictures.Figures.MaxBy(figure => Milliseconds(new Pictures { Of = figure }.Frame)) ?? "";
+Frame($"{slowest}, the slowest figure, at 200 x 60", new Pictures { Of = slowest }.Frame);
+
+// Milliseconds of processor time a frame, and what share of the goal that is.
+static void Frame(string what, Func<int> once)
+{
+    const double Goal = 8;
+    var milliseconds = Milliseconds(once);
+    Console.WriteLine($"{milliseconds,10:0.00} ms a frame  {what} (goal under {Goal} ms; {milliseconds / Goal:0.00} of it)");
+}
+
 static double Milliseconds(Func<int> once)
 {
     for (var i = 0; i < 100; i++) once();

@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine;
 using Apprentice.Engine.Topics;
@@ -8,6 +9,11 @@ namespace Apprentice.Tests;
 static class Corpus
 {
     public static string Root { get; } = FindRoot(AppContext.BaseDirectory);
+
+    /// <summary>The register of sources.</summary>
+    public static IReadOnlyList<Source> Sources { get; } = Path.Combine(Root, "lessons", Library.SourcesFile) is var file && File.Exists(file)
+        ? Library.SourcesOf(LessonReader.Read(Library.SourcesFile, File.ReadAllText(file)).Lesson)
+        : [];
 
     public static Topic Sample { get; } = Read(Path.Combine(Root, "tests/Apprentice.Tests/Data/topics/older-newer-bar.md"));
 
@@ -20,7 +26,7 @@ static class Corpus
 
     static Topic Read(string file)
     {
-        var reading = TopicReader.Read(Path.GetFileName(file), File.ReadAllText(file));
+        var reading = TopicReader.Read(Path.GetFileName(file), File.ReadAllText(file), Sources);
         return reading.Topic ?? throw new InvalidDataException(string.Join('\n', reading.Faults));
     }
 

@@ -7,8 +7,6 @@ namespace Apprentice.Content.Lessons;
 /// <summary>Checks lessons: a paragraph is one line, so that every window can wrap it, and links lead somewhere.</summary>
 public static class LessonCheck
 {
-    static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();
-
     /// <summary>The faults of a lesson, in the order of its lines; never an exception, whatever the text.</summary>
     /// <param name="file">The file's name as faults tell it.</param>
     /// <param name="text">The file's text.</param>
@@ -18,7 +16,7 @@ public static class LessonCheck
         MarkdownDocument document;
         try
         {
-            document = Markdown.Parse(text.ReplaceLineEndings("\n"), Pipeline);
+            document = Markdown.Parse(text.ReplaceLineEndings("\n"), LessonReader.Pipeline);
         }
         catch (ArgumentException)
         {
@@ -32,9 +30,11 @@ public static class LessonCheck
         return [.. breaks.Concat(links).OrderBy(f => f.Line)];
     }
 
+    // Links to figures, words and drawings are checked with the topic beside them.
     static bool IsDead(string link, Func<string, bool> isThere)
     {
         if (link.Length == 0) return true;
+        if (FigureLink.IsFigure(link) || link.StartsWith("word:", StringComparison.Ordinal) || link.StartsWith("drawing:", StringComparison.Ordinal)) return false;
         if (link.StartsWith('#') || Uri.TryCreate(link, UriKind.Absolute, out var address) && address.Scheme is "http" or "https" or "mailto") return false;
         var path = Uri.UnescapeDataString(link.Split('#')[0]);
         return !isThere(path);

@@ -18,8 +18,8 @@ static class ClueReader
 
     static readonly IReadOnlyList<string> Valid =
     [
-        "From where to where", "Tool", "Minutes", "Comes off", "Seen by", "Family", "Reads", "Measures", "Reading", "Formula", "Ask", "Caution", "Lies",
-        "Cannot be seen", "Pitfalls", "Safety", "Source", "Misread", "Lag",
+        "From where to where", "Datum", "Tool", "Minutes", "Comes off", "Seen by", "Family", "Reads", "Measures", "Reading", "Formula", "Ask", "Caution", "Lies",
+        "Cannot be seen", "Pitfalls", "Safety", "Source", "Misread", "Lag", "Plate",
     ];
 
     /// <summary>Clues in the order of the file.</summary>
@@ -44,7 +44,8 @@ static class ClueReader
             Id = id.Text,
             Name = name.Text,
             FromTo = fields.Needed("From where to where").Text,
-            Tool = fields.Needed("Tool").Text,
+            Datum = DatumOf(draft, fields, shows),
+            Tool = ToolOf(draft, fields.Needed("Tool")),
             Minutes = fields.Needed("Minutes") is { IsBlank: false } minutes ? draft.Cells.Number(minutes, "Minutes") : 0,
             Access = draft.Cells.Name(fields["Comes off"], draft.Accesses),
             Channels = ChannelReader.Channels(draft, fields.Needed("Seen by"), shows),
@@ -57,8 +58,23 @@ static class ClueReader
             HiddenShare = Hidden(draft, fields["Cannot be seen"]),
             Pitfalls = draft.Cells.List(fields["Pitfalls"], draft.Pitfalls),
             Safety = draft.Cells.YesNo(fields["Safety"]),
+            Plate = PlateReader.Plate(draft, entry, fields, shows),
             Source = NoteReader.SourceOf(draft, fields["Source"], $"The clue \"{id.Text}\""),
         });
+    }
+
+    // Chosen among the slips, so it must not stand out by its length or style.
+    static string DatumOf(Draft draft, Fields fields, Shows shows)
+    {
+        if (fields.Has("Datum") && shows is not Shows.Measured) draft.Faults.Add(fields["Datum"], "\"Datum\" is only for clues that are measured.");
+        return fields["Datum"].Text;
+    }
+
+    static string ToolOf(Draft draft, Cell cell)
+    {
+        if (Instrument.Of(cell.Text) is { Sort: InstrumentSort.Caliper } && cell.Text.Contains("inches", StringComparison.OrdinalIgnoreCase))
+            draft.Faults.Add(cell, "A caliper reads millimetres here: write \"caliper\", or \"rule, inches\" for a scale in inches.");
+        return cell.Text;
     }
 
     static double Hidden(Draft draft, Cell cell)

@@ -13,7 +13,7 @@ static class CodeReader
     /// <summary>The codes of a clue.</summary>
     public static Shows.Code Codes(Draft draft, Passage entry, Fields fields, double misread)
     {
-        var rows = draft.Rows(entry, new Shape(["code", "text", "stands for"], "share"), needed: true);
+        var rows = draft.Rows(entry, new Shape(["code", "text", "stands for"], "share", "looks like"), needed: true);
         var names = draft.NamesOf("code", rows.Select(row => row["code"]), "any", "rest");
         var findings = rows.Select(row => FindingOf(draft, row)).ToArray();
         if (findings.Sum(finding => finding.Share) >= 1) draft.Faults.Add(rows[0].Line, "The codes without months take every bike: lower their shares.");
@@ -31,7 +31,7 @@ static class CodeReader
         var months = row["stands for"].Split(';').Select(piece => RangeOf(draft, piece)).OfType<(Month From, Month To)>().ToArray();
         if (row["stands for"].IsBlank == row["share"].IsBlank)
             draft.Faults.Add(row.Line, $"The code \"{row["code"].Text}\" either stands for months or has a share of bikes that show it.");
-        return new CodeFinding(row["code"].Text, draft.Cells.Needed(row, "text"), months, draft.Cells.Share(row["share"], 0));
+        return new CodeFinding(row["code"].Text, draft.Cells.Needed(row, "text"), months, draft.Cells.Share(row["share"], 0)) { LooksLike = row["looks like"].Text };
     }
 
     static (Month From, Month To)? RangeOf(Draft draft, Cell cell)

@@ -35,16 +35,18 @@ static class NoteReader
         return [.. rows.Select(row => new Pitfall(row["id"].Text, ClassOf(draft, row["class"]), draft.Cells.Needed(row, "what to know")))];
     }
 
-    /// <summary>Sources in the order of the file.</summary>
-    public static IReadOnlyList<Source> Sources(Draft draft)
+    /// <summary>Sources in the order of the file, then those of the register.</summary>
+    public static IReadOnlyList<Source> Sources(Draft draft, IReadOnlyList<Source> register)
     {
         var rows = draft.Rows(Headings.Sources, new Shape(["key", "source"]));
         var cells = rows.Select(row => row["key"]).ToArray();
-        draft.Sources = new Names("source", cells);
+        draft.Sources = new Names("source", [.. cells, .. register.Select(source => new Cell(source.Key, 1))]);
         foreach (var cell in cells.Where(cell => cell.IsBlank || cell.Text.Contains(','))) draft.Faults.Add(cell, "A source needs a key without commas.");
         foreach (var again in cells.GroupBy(cell => cell.Text, StringComparer.Ordinal).SelectMany(group => group.Skip(1)))
             draft.Faults.Add(again, $"The source \"{again.Text}\" stands twice.");
-        return [.. rows.Select(row => new Source(row["key"].Text, draft.Cells.Needed(row, "source")))];
+        foreach (var (cell, source) in cells.Join(register, cell => cell.Text, source => source.Key, (cell, source) => (cell, source), StringComparer.Ordinal))
+            draft.Faults.Add(cell, $"The source \"{cell.Text}\" stands in the register of sources already (\"{source.Text}\"): leave it out here.");
+        return [.. rows.Select(row => new Source(row["key"].Text, draft.Cells.Needed(row, "source"))), .. register];
     }
 
     /// <summary>What must come off, in the order of the file.</summary>

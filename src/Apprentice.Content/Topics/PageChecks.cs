@@ -5,7 +5,7 @@ namespace Apprentice.Content.Topics;
 /// <summary>Checks of the page before anything in it is understood: titles, headings, tables.</summary>
 static class PageChecks
 {
-    static readonly IReadOnlyList<string> ClueTables = ["finding", "code", "slip", "decoy"];
+    static readonly IReadOnlyList<string> ClueTables = ["finding", "code", "slip", "decoy", "writing"];
     static readonly IReadOnlyList<string> DrawingTables = ["kind", "finding", "datum"];
 
     /// <summary>Notes what is wrong with the headings and tables.</summary>
@@ -54,7 +54,7 @@ static class PageChecks
         if (known.Equals(Headings.Clues, StringComparison.Ordinal))
         {
             foreach (var grid in section.Entries.SelectMany(entry => entry.Grids).Where(grid => !grid.Header.Any(cell => ClueTables.Any(cell.Is))))
-                faults.Add(grid.Line, "This table is read by nobody: the tables of a clue have a column finding, code, slip or decoy.");
+                faults.Add(grid.Line, "This table is read by nobody: the tables of a clue have a column finding, code, slip, decoy or writing.");
         }
 
         if (known.Equals(Headings.Drawings, StringComparison.Ordinal))

@@ -15,7 +15,7 @@ static class ShowsReader
         OnlyFor(draft, fields, "are measured", "Formula");
         if (node is Node.OfDate && fields.Has("Reads")) return CodeReader.Codes(draft, entry, fields, Misread(draft, fields["Misread"]));
         OnlyFor(draft, fields, "read the build date", "Lag");
-        return TableReader.Table(draft, entry, node, Misread(draft, fields["Misread"]));
+        return TableReader.Table(draft, entry, node, Misread(draft, fields["Misread"]), fields["Tool"].Text);
     }
 
     static Shows.Measured Measured(Draft draft, Passage entry, Fields fields, Node node, IReadOnlyList<Dimension> dimensions)

@@ -13,7 +13,8 @@ public static class TopicReader
     /// <summary>The topic of a file, or every fault of the file; never an exception, whatever the text.</summary>
     /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
     /// <param name="text">The file's text.</param>
-    public static TopicReading Read(string file, string text)
+    /// <param name="register">The register of sources, whose keys need no row in the file; null for none.</param>
+    public static TopicReading Read(string file, string text, IReadOnlyList<Source>? register = null)
     {
         var faults = new Faults(file);
         var lines = text.ReplaceLineEndings("\n");
@@ -27,7 +28,7 @@ public static class TopicReader
         var draft = new Draft(page, faults);
         PageChecks.Check(page, faults);
         if (!Draft.WellShaped(id)) faults.Add(1, $"\"{id}\" is no short name of a topic: call the file by lower-case letters, digits and hyphens, then .md.");
-        var topic = TopicOf(draft, id, VersionOf(lines));
+        var topic = TopicOf(draft, id, VersionOf(lines), [.. (register ?? []).Where(source => Mentions(lines, source.Key))]);
         TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
     }
@@ -40,16 +41,30 @@ public static class TopicReader
         return Convert.ToHexStringLower(SHA256.HashData(bytes))[..VersionLength];
     }
 
+    // Only the sources that the file names go into the topic.
+    static bool Mentions(string text, string key)
+    {
+        for (var at = text.IndexOf(key, StringComparison.Ordinal); at >= 0; at = text.IndexOf(key, at + 1, StringComparison.Ordinal))
+        {
+            var end = at + key.Length;
+            if ((at == 0 || !IsWord(text[at - 1])) && (end == text.Length || !IsWord(text[end]))) return true;
+        }
+
+        return false;
+    }
+
+    static bool IsWord(char c) => char.IsLetterOrDigit(c) || c == '_';
+
     static string IdOf(string file)
     {
         var name = file[(file.LastIndexOfAny(['/', '\\']) + 1)..];
         return name.EndsWith(".md", StringComparison.OrdinalIgnoreCase) ? name[..^3] : name;
     }
 
-    static Topic TopicOf(Draft draft, string id, string version)
+    static Topic TopicOf(Draft draft, string id, string version, IReadOnlyList<Source> register)
     {
         var pitfalls = NoteReader.Pitfalls(draft);
-        var sources = NoteReader.Sources(draft);
+        var sources = NoteReader.Sources(draft, register);
         var accesses = NoteReader.Accesses(draft);
         var provenances = PopulationReader.Provenances(draft);
         var lines = PopulationReader.Lines(draft);

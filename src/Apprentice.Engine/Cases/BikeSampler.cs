@@ -103,6 +103,19 @@ public sealed class Bike
         return new Finding(clue, channel, new Seen.Named(ids[read]));
     }
 
+    /// <summary>What the writings of a code show, look by look, the true number first: what a told look shows is one of them.</summary>
+    /// <param name="clue">A code.</param>
+    /// <param name="channel">How it reaches the bench.</param>
+    /// <param name="looks">How many looks.</param>
+    /// <param name="rng">Luck of the writings; what a told look shows is not touched by it.</param>
+    public IReadOnlyList<IReadOnlyList<string>> Writings(Clue clue, Channel channel, int looks, Rng rng)
+    {
+        if (!_shown.TryGetValue(clue.Id, out var shown)) shown = _shown[clue.Id] = _marks.Pick(SharesHere(clue));
+        var (ids, misread) = ClueReader.FindingsOf(clue, channel);
+        var written = _scene.Reader.PlateOf(clue).Draw(_row, shown, rng);
+        return [.. written.Select(f => (IReadOnlyList<string>)[.. Enumerable.Range(0, looks).Select(_ => ids[rng.Unit() < misread ? rng.Below(ids.Count) : f])])];
+    }
+
     double Read(Shows.Measured measured, string clue, Channel channel, int? datum, Rng rng)
     {
         var model = _scene.Reader.ModelOf(clue, channel, datum);

@@ -11,6 +11,9 @@ namespace Apprentice.Engine.Cases;
 public sealed record Case(
     Job Job, Truth Truth, IReadOnlyDictionary<string, IReadOnlyList<Finding>> Shows, IReadOnlyDictionary<string, IReadOnlyList<double>> Errors)
 {
+    /// <summary>Per clue that is read as a code: per writing (the true number, then the decoys in their order) what it shows, look by look. A clue that cannot be seen has none.</summary>
+    public IReadOnlyDictionary<string, IReadOnlyList<IReadOnlyList<string>>> Writings { get; init; } = new Dictionary<string, IReadOnlyList<IReadOnlyList<string>>>();
+
     /// <summary>How often one clue can be looked at.</summary>
     public const int LooksPerClue = 4;
 
@@ -18,6 +21,16 @@ public sealed record Case(
     /// <param name="clue">A clue on offer or in the opening.</param>
     /// <param name="nth">0 for the first look; past the last one the last is shown again.</param>
     public Finding Look(string clue, int nth) => Shows[clue][Math.Min(nth, LooksPerClue - 1)];
+
+    /// <summary>What a writing shows: the finding, or null when the writing is none that the clue knows of and so tells nothing.</summary>
+    /// <param name="clue">A clue on offer that is not measured.</param>
+    /// <param name="nth">0 for the first look.</param>
+    /// <param name="writing">0 for the true number, n for the n-th decoy.</param>
+    public string? Written(string clue, int nth, int writing)
+    {
+        if (!Writings.TryGetValue(clue, out var writings)) return writing == 0 && Look(clue, nth).Seen is Seen.Named named ? named.Id : null;
+        return writing < writings.Count ? writings[writing][Math.Min(nth, LooksPerClue - 1)] : null;
+    }
 
     /// <summary>Where the edge lies on the scale, in mm, when the learner takes a reading from a datum: between the marks, as real parts do.</summary>
     /// <param name="clue">A measured clue on offer.</param>

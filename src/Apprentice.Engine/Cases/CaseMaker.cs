@@ -95,6 +95,14 @@ public sealed class CaseMaker
         return fits;
     }
 
+    // A stream of its own, so that the writings change nothing else of a case.
+    Dictionary<string, IReadOnlyList<IReadOnlyList<string>>> Writings(ulong seed, Bike bike, Channel offer, Dictionary<string, IReadOnlyList<Finding>> shows)
+    {
+        var rng = new Rng(Mixed(~seed), stream: 71);
+        return _scene.Table.Topic.Clues.Where(c => c.Shows is Shows.Code && shows.TryGetValue(c.Id, out var looks) && looks[0].Seen is Seen.Named)
+            .ToDictionary(c => c.Id, c => bike.Writings(c, offer, Case.LooksPerClue, rng), StringComparer.Ordinal);
+    }
+
     Case Finish(CaseRequest request, ulong seed, Bike bike, IReadOnlyList<Finding> told, Rng rng)
     {
         var topic = _scene.Table.Topic;
@@ -108,6 +116,6 @@ public sealed class CaseMaker
 
         var errors = bench.Where(c => _scene.Table.Names.ClueOf(c).Shows is Shows.Measured)
             .ToDictionary(c => c, _ => (IReadOnlyList<double>)[.. Enumerable.Range(0, Case.LooksPerClue).Select(_ => rng.Normal())], StringComparer.Ordinal);
-        return new Case(new Job(topic.Id, topic.Version, seed, request, told, bench), bike.Truth, shows, errors);
+        return new Case(new Job(topic.Id, topic.Version, seed, request, told, bench), bike.Truth, shows, errors) { Writings = Writings(seed, bike, request.Offer, shows) };
     }
 }

@@ -11,6 +11,7 @@ public sealed class ClueReader
     readonly Dictionary<Finding, Likelihood> _single = [];
     readonly Dictionary<(string Clue, Channel Channel), Outcomes> _outcomes = [];
     readonly Dictionary<string, (int Part, IReadOnlyList<IReadOnlyList<double>> Shares)> _shares = new(StringComparer.Ordinal);
+    readonly Dictionary<string, PlateShares> _plates = new(StringComparer.Ordinal);
 
     /// <summary>A reader for a table.</summary>
     public ClueReader(HistoryTable table) => _table = table;
@@ -121,13 +122,20 @@ public sealed class ClueReader
         return known;
     }
 
+    /// <summary>The writings of a code apart: the true number and its decoys.</summary>
+    public PlateShares PlateOf(Clue clue)
+    {
+        if (!_plates.TryGetValue(clue.Id, out var known)) known = _plates[clue.Id] = new PlateShares(_table, clue);
+        return known;
+    }
+
     /// <summary>The same after some looks at the clue.</summary>
     public (int Part, IReadOnlyList<IReadOnlyList<double>> Shares) SharesOf(Clue clue, IReadOnlyList<Finding> looks)
     {
         var (part, shares) = SharesOf(clue);
         if (looks.Count == 0) return (part, shares);
         var seen = Indices(clue, looks);
-        return (part, [.. shares.Select(s => LooksGiven(s, seen)).Select(s => s.Sum() is > 0 and var sum ? (IReadOnlyList<double>)[.. s.Select(x => x / sum)] : s)]);
+        return (part, [.. shares.Select((s, v) => LooksGiven(clue, s, v, seen)).Select(s => s.Sum() is > 0 and var sum ? (IReadOnlyList<double>)[.. s.Select(x => x / sum)] : s)]);
     }
 
     static object GroupKeyOf(Clue clue) => clue.Shows is Shows.Measured m ? ("size", m.Dimension) : ("clue", clue.Id);
@@ -159,28 +167,29 @@ public sealed class ClueReader
         var (part, shares) = SharesOf(clue);
         var seen = Indices(clue, looks);
         var values = new double[shares.Count];
-        for (var v = 0; v < values.Length; v++) values[v] = LooksGiven(shares[v], seen).Sum();
+        for (var v = 0; v < values.Length; v++) values[v] = LooksGiven(clue, shares[v], v, seen).Sum();
         return part < 0 ? Likelihood.OfRows(values, Parts) : Likelihood.OfPart(part, values, Parts);
     }
 
-    static List<(int Index, double Misread)> Indices(Clue clue, IReadOnlyList<Finding> looks) =>
+    static List<SeenWriting> Indices(Clue clue, IReadOnlyList<Finding> looks) =>
     [
         .. looks.Select(l =>
         {
             var (ids, misread) = FindingsOf(clue, l.Channel);
             var at = ids.ToList().IndexOf(((Seen.Named)l.Seen).Id);
-            return at < 0 ? throw new ArgumentException($"{clue.Id} cannot show {((Seen.Named)l.Seen).Id}", nameof(looks)) : (at, misread);
+            return at < 0 ? throw new ArgumentException($"{clue.Id} cannot show {((Seen.Named)l.Seen).Id}", nameof(looks)) : new SeenWriting(at, misread, l.Writing);
         }),
     ];
 
     // Looking twice at one marking: what it shows is shared, each look has its own misreading.
-    static double[] LooksGiven(IReadOnlyList<double> shares, List<(int Index, double Misread)> seen)
+    double[] LooksGiven(Clue clue, IReadOnlyList<double> shares, int row, List<SeenWriting> seen)
     {
+        if (clue.Shows is Shows.Code && seen.Exists(l => l.Writing is not null)) return PlateOf(clue).Given(row, seen);
         var products = new double[shares.Count];
         for (var f = 0; f < products.Length; f++)
         {
             products[f] = shares[f];
-            foreach (var (index, misread) in seen) products[f] *= (index == f ? 1 - misread : 0) + (misread / products.Length);
+            foreach (var look in seen) products[f] *= look.Given(f, products.Length);
         }
 
         return products;

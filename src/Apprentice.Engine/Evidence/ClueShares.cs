@@ -28,6 +28,9 @@ sealed class ClueShares(HistoryTable table, Clue clue)
     (int Part, IReadOnlyList<IReadOnlyList<double>> Shares) OfRows(Func<SpineRow, IReadOnlyList<double>> row) =>
         (-1, [.. table.Rows.Select(r => Overruled(r.Events) ?? row(r))]);
 
+    /// <summary>What the events of a row of the spine make a code show, or null when none overrules it.</summary>
+    public IReadOnlyList<double>? OverruledIn(SpineRow row) => Overruled(row.Events);
+
     IReadOnlyList<double>? Overruled(ulong events)
     {
         IReadOnlyList<double>? last = null;

@@ -7,7 +7,8 @@ namespace Apprentice.Engine.Evidence;
 /// <param name="Channel">How it reached the bench.</param>
 /// <param name="Seen">What was observed.</param>
 /// <param name="Datum">Of a reading taken on a drawing: 0 for the right datum, n for the clue's n-th named slip. Null for a told reading: where it was taken is not known.</param>
-public sealed record Finding(string Clue, Channel Channel, Seen Seen, int? Datum = null);
+/// <param name="Writing">Of a marking read off a drawn plate: 0 for the true number, n for the clue's n-th decoy, more for other writings, which tell nothing. Null for a told one: which was read is not known.</param>
+public sealed record Finding(string Clue, Channel Channel, Seen Seen, int? Datum = null, int? Writing = null);
 
 /// <summary>What was observed.</summary>
 public abstract record Seen

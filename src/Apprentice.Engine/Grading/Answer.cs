@@ -1,4 +1,5 @@
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Grading;
 
@@ -32,7 +33,11 @@ public sealed record Answer
 /// <param name="Nth">0 for the first look at it, 1 for the second …</param>
 /// <param name="OwnReading">What the learner read, in mm, where they read a scale themselves; else null.</param>
 /// <param name="Datum">The datum they chose (0 right, n the n-th slip), or null when they did not choose.</param>
-public sealed record Look(string Clue, int Nth, double? OwnReading = null, int? Datum = null);
+/// <param name="OwnFinding">The finding that they say it is, where they looked themselves; else null.</param>
+/// <param name="Writing">The writing that they went by (0 the true number, n the n-th decoy, more for other writings of the plate), or null when they did not choose.</param>
+/// <param name="OwnBearing">What they say it tells, or null when not asked.</param>
+public sealed record Look(
+    string Clue, int Nth, double? OwnReading = null, int? Datum = null, string? OwnFinding = null, int? Writing = null, Bearing? OwnBearing = null);
 
 /// <summary>Which one, and how sure.</summary>
 /// <param name="Part">The part.</param>

@@ -20,6 +20,7 @@ public static class AnswerCheck
             .. answer.Parts.SelectMany(p => OfPart(topic.Parts.First(x => x.Id == p.Part), p)),
             .. answer.Orders.SelectMany((o, i) => OfChoice(topic, made, want.OrderLines[i].Id, o)),
             .. OfLooks(made, answer),
+            .. answer.Looks.SelectMany(l => OfMarking(topic, l)),
             .. answer.Looks.Where(l => !made.Shows.ContainsKey(l.Clue))
                 .Select(l => $"the clue {l.Clue} is not on this bench; on offer are {string.Join(", ", made.Job.Bench)}"),
             .. new[] { answer.SettledBy, answer.SetAside }.OfType<string>().Where(n => n != Kind.NoneId && topic.Clues.All(c => c.Id != n))
@@ -36,6 +37,22 @@ public static class AnswerCheck
             if (looks.Count() > Case.LooksPerClue) yield return $"{looks.Key} can be looked at {Case.LooksPerClue} times, not {looks.Count()} times";
             else if (looks.Where((l, i) => l.Nth != i).Any()) yield return $"the looks at {looks.Key} must be numbered 0, 1, 2 … in the order taken";
         }
+    }
+
+    static IEnumerable<string> OfMarking(Topic topic, Look look)
+    {
+        if (look.OwnFinding is null && look.Writing is null || topic.Clues.FirstOrDefault(c => c.Id == look.Clue) is not { } clue) yield break;
+        string[] findings = clue.Shows switch
+        {
+            Shows.Table table => [.. table.Findings.Select(f => f.Id)],
+            Shows.Code code => [.. code.Findings.Select(f => f.Id)],
+            _ => [],
+        };
+        if (findings.Length == 0) yield return $"{clue.Id} is measured, so it has a reading and a datum, no finding and no writing";
+        else if (look.OwnFinding is { } own && !findings.Contains(own)) yield return $"{clue.Id} cannot show {own}; it can show {string.Join(", ", findings)}";
+        var writings = clue.Plate?.Writings.Count ?? (clue.Shows is Shows.Code plain ? plain.Decoys.Count + 1 : 0);
+        if (findings.Length > 0 && look.Writing is { } writing && (writing < 0 || writing >= writings))
+            yield return writings == 0 ? $"{clue.Id} is not read off a plate, so it has no writing" : $"{clue.Id} has the writings 0 to {writings - 1}, not {writing}";
     }
 
     static IEnumerable<string> OfPart(Part part, PartAnswer answer)

@@ -38,6 +38,9 @@ public sealed record Grade
     /// <summary>The checks of the engine's own path, in order.</summary>
     public required IReadOnlyList<string> Path { get; init; }
 
+    /// <summary>The learner's own readings, in the order taken.</summary>
+    public IReadOnlyList<ReadingGrade> Readings { get; init; } = [];
+
     /// <summary>At most three remarks, the most useful first: what was right, one thing to change, how.</summary>
     public required IReadOnlyList<Remark> Remarks { get; init; }
 }

@@ -28,12 +28,12 @@ public sealed class Grader
         if (AnswerCheck.Faults(Topic, _case, answer) is [var fault, ..]) throw new ArgumentException(fault, nameof(answer));
         var shown = FindingsOf(answer, false);
         var judgement = new Judgement(_bench, _case, answer, shown);
-        var own = answer.Looks.Any(l => l.OwnReading is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
+        var own = answer.Looks.Any(l => l.OwnReading is not null || l.OwnFinding is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
         var remarks = new GradeRemarks(_bench, _case, answer, judgement, own);
         var minutes = MinutesOf(answer.Looks.Where(l => l.Nth == 0).Select(l => l.Clue));
         var path = _path.Skip(_case.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).ToList();
         var parts = remarks.Parts(minutes, MinutesOf(path));
-        var unsafeOrder = own.Unsafe();
+        var unsafeOrder = own.Unsafe() || judgement.PassesOverStop;
         var sound = !unsafeOrder && parts.Where(p => p.Aspect is Aspect.Identification or Aspect.Decision).All(p => p.Mark >= SoundFrom);
         var inShort = remarks.InShort();
         return new Grade
@@ -49,6 +49,7 @@ public sealed class Grader
             Minutes = minutes,
             PathMinutes = MinutesOf(path),
             Path = path,
+            Readings = ReadingGrades.All(_bench, _case, answer),
             Remarks = remarks.Chosen(parts, unsafeOrder),
         };
     }
@@ -62,7 +63,7 @@ public sealed class Grader
         return its.Sum(c => c.Minutes) + access;
     }
 
-    // An own reading counts as the learner took it: that it was measured from the wrong point is charged under reading, and only there.
+    // An own reading or finding counts as the learner took it: that it came from the wrong point or the wrong number is charged under reading, and only there.
     List<Finding> FindingsOf(Answer answer, bool own)
     {
         var findings = _case.Job.Told.ToList();
@@ -70,6 +71,7 @@ public sealed class Grader
         {
             var finding = _bench.Shown(_case, look);
             if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = null };
+            if (own && look.OwnFinding is { } id && _case.Look(look.Clue, look.Nth).Seen is Seen.Named) finding = finding with { Seen = new Seen.Named(id), Writing = null };
             findings.Add(finding);
         }
 

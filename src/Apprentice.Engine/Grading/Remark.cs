@@ -53,8 +53,11 @@ public abstract record Value
     /// <summary>Days.</summary>
     public sealed record Days(double Count) : Value;
 
-    /// <summary>A length in mm.</summary>
-    public sealed record Length(double Millimetres) : Value;
+    /// <summary>A length in mm, told as finely as the tool that it is read with is divided: mm, or inches for a scale in inches.</summary>
+    public sealed record Length(double Millimetres, double Division = 1, bool Inches = false) : Value;
+
+    /// <summary>Another remark, as a sentence of its own.</summary>
+    public sealed record Said(Remark Remark) : Value;
 
     /// <summary>A mark, for the rule behind a key.</summary>
     public sealed record Mark(double Amount) : Value;

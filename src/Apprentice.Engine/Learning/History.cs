@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using Apprentice.Engine.Grading;
 
 namespace Apprentice.Engine.Learning;
@@ -23,6 +24,22 @@ public sealed record History
     /// <summary>The workshop, or null when none was set up.</summary>
     public LogEntry.WorkshopSet? Workshop { get; private init; }
 
+    /// <summary>Lines about lessons for the lead, oldest first.</summary>
+    public IReadOnlyList<LogEntry.LessonQuestioned> LessonQuestions { get; private init; } = [];
+
+    ImmutableDictionary<(string Person, string Lesson), DateTimeOffset> Lessons { get; init; } = ImmutableDictionary<(string, string), DateTimeOffset>.Empty;
+
+    /// <summary>When a person last opened a lesson, or null.</summary>
+    /// <param name="person">A name, or null for nobody known.</param>
+    /// <param name="lesson">Path of the lesson.</param>
+    public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
+
+    /// <summary>Drills, oldest first; drill n is at index n − 1.</summary>
+    public IReadOnlyList<PastDrill> Drills { get; private init; } = [];
+
+    /// <summary>Series of real parts that were measured, oldest first.</summary>
+    public IReadOnlyList<RealSeries> RealParts { get; private init; } = [];
+
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
 
@@ -44,7 +61,15 @@ public sealed record History
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
         LogEntry.Answered answered => Changed(answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Ended = entry.At }),
         LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
+        LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
+        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
         LogEntry.WorkshopSet workshop => this with { Workshop = workshop },
+        LogEntry.DrillStarted started => this with { Drills = [.. Drills, new PastDrill(started)] },
+        LogEntry.DrillAsked asked => Drilled(asked.Drill, d => d.With(asked.Item, entry.At)),
+        LogEntry.DrillAnswered answered => Drilled(answered.Drill, d => d.With(answered, entry.At)),
+        LogEntry.DrillEnded ended => Drilled(ended.Drill, d => d with { IsOver = true }),
+        LogEntry.Paused => Drills.Count == 0 ? this : Drilled(Drills.Count, d => d with { Since = null }),
+        LogEntry.RealPartRead read => this with { RealParts = With(RealParts, read) },
         _ => this,
     };
 
@@ -57,6 +82,27 @@ public sealed record History
 
     /// <summary>How many jobs of a topic the person has answered, guided ones left out.</summary>
     public int Done(string? person, string topic) => JobsOf(person).Count(j => j.Counts && string.Equals(j.Started.Topic, topic, StringComparison.Ordinal));
+
+    /// <summary>The person's answers in drills of a skill, oldest first.</summary>
+    public IReadOnlyList<DrillAnswer> DrillAnswers(string? person, string skill) =>
+    [
+        .. Drills.Where(d => string.Equals(d.Started.Person, person, StringComparison.Ordinal) && string.Equals(d.Started.Skill, skill, StringComparison.Ordinal))
+            .SelectMany(d => d.Answers),
+    ];
+
+    History Drilled(int drill, Func<PastDrill, PastDrill> change)
+    {
+        if (drill < 1 || drill > Drills.Count) throw new ArgumentException($"Drill {drill} was never started.", nameof(drill));
+        var drills = Drills.ToArray();
+        drills[drill - 1] = change(drills[drill - 1]);
+        return this with { Drills = drills };
+    }
+
+    static IReadOnlyList<RealSeries> With(IReadOnlyList<RealSeries> all, LogEntry.RealPartRead read)
+    {
+        var known = all.FirstOrDefault(s => s.Number == read.Series) ?? new RealSeries(read.Series, read.Person, read.Set, []);
+        return [.. all.Where(s => s.Number != read.Series), known with { Readings = [.. known.Readings, read] }];
+    }
 
     History Changed(int job, Func<PastJob, PastJob> change)
     {

@@ -53,6 +53,18 @@ public abstract record LogEntry
     /// <param name="Text">The line.</param>
     public sealed record Questioned(int Job, string Text) : LogEntry;
 
+    /// <summary>A lesson was opened.</summary>
+    /// <param name="Person">Who, or null for nobody known.</param>
+    /// <param name="Lesson">Its path under lessons: "rim-size/bed-tape.md".</param>
+    public sealed record LessonRead(string? Person, string Lesson) : LogEntry;
+
+    /// <summary>"This is wrong" in a lesson: a line for the lead.</summary>
+    /// <param name="Person">Who, or null for nobody known.</param>
+    /// <param name="Lesson">Path of the lesson.</param>
+    /// <param name="Section">Anchor of the section.</param>
+    /// <param name="Text">The line.</param>
+    public sealed record LessonQuestioned(string? Person, string Lesson, string Section, string Text) : LogEntry;
+
     /// <summary>A pause.</summary>
     /// <param name="Job">Number of the job on the bench, or null for none.</param>
     public sealed record Paused(int? Job) : LogEntry;
@@ -62,6 +74,38 @@ public abstract record LogEntry
     /// <param name="Lead">Who leads it.</param>
     /// <param name="Topics">Topics that are practised, in the topics' order.</param>
     public sealed record WorkshopSet(string Name, string Lead, IReadOnlyList<string> Topics) : LogEntry;
+
+    /// <summary>A drill of one skill began.</summary>
+    /// <param name="Drill">Number of the drill on this file, from 1.</param>
+    /// <param name="Person">Who does it, or null for nobody known.</param>
+    /// <param name="Skill">Short name of the skill.</param>
+    /// <param name="Seed">Seed of its items.</param>
+    public sealed record DrillStarted(int Drill, string? Person, string Skill, ulong Seed) : LogEntry;
+
+    /// <summary>An item of a drill was shown.</summary>
+    /// <param name="Drill">Number of the drill.</param>
+    /// <param name="Item">What was shown.</param>
+    public sealed record DrillAsked(int Drill, DrillDraw Item) : LogEntry;
+
+    /// <summary>The item of a drill that was shown last was answered.</summary>
+    /// <param name="Drill">Number of the drill.</param>
+    /// <param name="Given">What was given, as it was said or typed.</param>
+    /// <param name="Right">True when it was right.</param>
+    public sealed record DrillAnswered(int Drill, string Given, bool Right) : LogEntry;
+
+    /// <summary>A drill was ended or left.</summary>
+    /// <param name="Drill">Number of the drill.</param>
+    public sealed record DrillEnded(int Drill) : LogEntry;
+
+    /// <summary>A real part was measured.</summary>
+    /// <param name="Series">Number of the series on this file, from 1.</param>
+    /// <param name="Person">Who measured, or null for nobody known.</param>
+    /// <param name="Set">Short name of the set of parts.</param>
+    /// <param name="Part">Number of the part, from 1.</param>
+    /// <param name="Nth">1 for the first reading of the part, 2 for the second.</param>
+    /// <param name="Millimetres">The reading, mm, not rounded.</param>
+    /// <param name="Text">The reading as it was typed.</param>
+    public sealed record RealPartRead(int Series, string? Person, string Set, int Part, int Nth, double Millimetres, string Text) : LogEntry;
 }
 
 /// <summary>An entry with its time.</summary>

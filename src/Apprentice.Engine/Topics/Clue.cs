@@ -14,7 +14,10 @@ public sealed record Clue
     /// <summary>From where to where it is taken (the datum), or where to look.</summary>
     public required string FromTo { get; init; }
 
-    /// <summary>Tool: "eyes", "rule", "tape", "caliper", …</summary>
+    /// <summary>The right datum in few words, in the style of the clue's slips, to be chosen among them; empty for <see cref="FromTo"/>.</summary>
+    public string Datum { get; init; } = "";
+
+    /// <summary>Tool: "eyes", "rule", "tape", "caliper", …; <see cref="Instrument"/> says which words are read as a scale.</summary>
     public required string Tool { get; init; }
 
     /// <summary>Bench minutes, access not counted.</summary>
@@ -52,6 +55,9 @@ public sealed record Clue
 
     /// <summary>True for a safety look: done first, not counted as time.</summary>
     public bool Safety { get; init; }
+
+    /// <summary>The writings it is read among, or null when it is not read off a plate that is drawn.</summary>
+    public Plate? Plate { get; init; }
 
     /// <summary>Source key of its figures.</summary>
     public string Source { get; init; } = "judgement";
@@ -149,14 +155,33 @@ public sealed record Slip(string Name, double Share, double Factor, double Offse
 /// <param name="Id">Short name.</param>
 /// <param name="Text">Words on screens.</param>
 /// <param name="Stop">What to say when it stops the job ("a crack at the hinge: do not ride"), or empty.</param>
-public sealed record TableFinding(string Id, string Text, string Stop = "");
+public sealed record TableFinding(string Id, string Text, string Stop = "")
+{
+    /// <summary>What the gauge shows: the leaf that fits, or the largest end that drops in; null when no gauge is drawn, or no leaf fits.</summary>
+    public Leaf? Gauge { get; init; }
+
+    /// <summary>The characters that stand for it on a plate, "worn" or "nothing"; empty when no plate is drawn.</summary>
+    public string LooksLike { get; init; } = "";
+
+    /// <summary>What a mechanic would say who sees, feels or hears it, without naming it: several ways of saying it, or none.</summary>
+    public IReadOnlyList<string> Described { get; init; } = [];
+}
+
+/// <summary>A leaf of a pitch gauge, or an end of a chain gauge.</summary>
+/// <param name="Name">What stands on it: "1 mm", "24 tpi", "0.75".</param>
+/// <param name="Size">Its pitch in mm, greater than 0; for a chain gauge how much longer than new, of 100, 0 for no end.</param>
+public sealed record Leaf(string Name, double Size);
 
 /// <summary>A code that can be read.</summary>
 /// <param name="Id">Short name.</param>
 /// <param name="Text">Words on screens.</param>
 /// <param name="Months">Months that it stands for, as closed ranges; two ranges for a code that repeats; none for "worn away".</param>
 /// <param name="Share">For a code without months: share of bikes that show it, whatever the date. Else 0.</param>
-public sealed record CodeFinding(string Id, string Text, IReadOnlyList<(Month From, Month To)> Months, double Share);
+public sealed record CodeFinding(string Id, string Text, IReadOnlyList<(Month From, Month To)> Months, double Share)
+{
+    /// <summary>The characters that stand for it on a plate, "worn" or "nothing"; empty when no plate is drawn.</summary>
+    public string LooksLike { get; init; } = "";
+}
 
 /// <summary>Another number, read in place of the right one.</summary>
 /// <param name="Name">What it is: "paint batch number".</param>

@@ -10,6 +10,9 @@ namespace Apprentice.Commands;
 sealed class AnswerFile
 {
     static readonly string[] Fields = ["schema", "looks", "parts", "orders", "settledBy", "setAside", "story", "forced"];
+    static readonly (string Name, Bearing Bearing)[] Bearings =
+        [("part", Bearing.Part), ("other-part", Bearing.OtherPart), ("date", Bearing.Date), ("nothing", Bearing.Nothing)];
+
     readonly Workbench _bench;
     readonly Case _made;
     readonly Want _want;
@@ -54,14 +57,35 @@ sealed class AnswerFile
         var looks = new List<Look>();
         foreach (var place in places)
         {
-            var name = place.IsObject ? place.Only("clue", "nth", "ownReading", "datum").Needed("clue") : place;
+            var name = place.IsObject ? place.Only("clue", "nth", "ownReading", "datum", "ownFinding", "writing", "bearing").Needed("clue") : place;
             var clue = Topic.Clues.First(c => c.Id == name.Name("check on this bench", _made.Job.Bench));
             var nth = (place.IsObject ? place.Field("nth")?.Whole(0, Case.LooksPerClue - 1) : null) ?? looks.Count(l => l.Clue == clue.Id);
-            looks.Add(place.IsObject ? new Look(clue.Id, nth, OwnReading(clue, place.Field("ownReading")), Datum(clue, place.Field("datum"))) : new Look(clue.Id, nth));
+            looks.Add(place.IsObject ? LookOf(place, clue, nth) : new Look(clue.Id, nth));
         }
 
         return looks;
     }
+
+    static Look LookOf(JsonPlace place, Clue clue, int nth) => new(
+        clue.Id, nth, OwnReading(clue, place.Field("ownReading")), Datum(clue, place.Field("datum")), OwnFinding(clue, place.Field("ownFinding")),
+        Writing(clue, place.Field("writing")), BearingOf(place.Field("bearing")));
+
+    static string? OwnFinding(Clue clue, JsonPlace? place) => clue.Shows switch
+    {
+        _ when place is null => null,
+        Shows.Table table => place.Name($"finding of {clue.Id}", table.Findings.Select(f => f.Id)),
+        Shows.Code code => place.Name($"finding of {clue.Id}", code.Findings.Select(f => f.Id)),
+        _ => throw place.Wrong($"{clue.Id} is measured, so it has a reading and no finding."),
+    };
+
+    static int? Writing(Clue clue, JsonPlace? place)
+    {
+        var count = clue.Plate?.Writings.Count ?? (clue.Shows is Shows.Code code ? code.Decoys.Count + 1 : 0);
+        if (place is not null && count == 0) throw place.Wrong($"{clue.Id} is not read off a plate, so it has no writing.");
+        return place?.Whole(0, count - 1);
+    }
+
+    static Bearing? BearingOf(JsonPlace? place) => place is null ? null : Bearings.First(b => b.Name == place.Name("thing that a marking tells", Bearings.Select(x => x.Name))).Bearing;
 
     static double? OwnReading(Clue clue, JsonPlace? place)
     {

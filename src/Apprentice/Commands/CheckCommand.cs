@@ -2,6 +2,7 @@ using System.CommandLine;
 using Apprentice.Content;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Commands;
 
@@ -13,27 +14,50 @@ static class CheckCommand
     {
         var folders = new Argument<string[]>("FOLDER") { Description = "Folders to check; else question-bank and lessons, here or beside the program", Arity = ArgumentArity.ZeroOrMore };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("check", "Checks topic files and lessons") { folders, json };
-        command.SetAction(parsed => Run(desk, Shelves(parsed.GetValue(folders) ?? []), parsed.GetValue(json)));
+        var explain = new Option<string?>("--explain") { Description = "Say what a topic is able to tell: which clues tell which kinds apart, the shortest way to each, how hard its cases are", HelpName = "TOPIC" };
+        var command = new Command("check", "Checks topic files and lessons") { folders, json, explain };
+        command.SetAction(parsed => parsed.GetValue(explain) is { } topic ? Explain(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], topic, parsed.GetValue(json)) : Run(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], parsed.GetValue(json)));
         return command;
     }
 
-    static int Run(Desk desk, IEnumerable<Shelf> shelves, bool json)
+    static int Run(Desk desk, IReadOnlyList<Shelf> shelves, bool json)
     {
+        var lessons = shelves.FirstOrDefault(s => s.Files.Any(f => IsLesson(f.Name)));
+        var register = lessons is null ? Shelf.RegisterOf(Shelf.OfLessons(null)) : Shelf.RegisterOf(lessons);
         var files = shelves.SelectMany(s => s.Files).ToList();
-        var faults = files.SelectMany(FaultsOf).ToList();
+        var topics = files.Where(f => !IsLesson(f.Name)).Select(f => TopicReader.Read(f.Name, f.Text(), register)).ToList();
+        var check = lessons is null || topics.Count == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
+        List<Fault> faults =
+        [
+            .. topics.SelectMany(t => t.Faults),
+            .. files.Where(f => IsLesson(f.Name)).SelectMany(f => LessonCheck.Faults(f.Name, f.Text(), link => IsThere(f.Name, link))),
+            .. check?.Faults() ?? [],
+        ];
+        var reading = check is null || lessons is null ? null : ReadingText.Of(check, lessons);
         if (json)
         {
-            Json.Write(desk.Out, new { Json.Schema, Files = files.Count, Faults = faults.Select(f => new { f.File, f.Line, f.Message }) });
+            Json.Write(desk.Out, new { Json.Schema, Files = files.Count, Faults = faults.Select(f => new { f.File, f.Line, f.Message }), Reading = reading });
         }
         else
         {
             foreach (var fault in faults) desk.Out.WriteLine(fault);
+            foreach (var line in reading?.Lines ?? []) desk.Out.WriteLine(line);
             desk.Out.WriteLine($"{Plural.Of(files.Count, "file")}, {Plural.Of(faults.Count, "fault")}");
         }
 
         return faults.Count == 0 ? ExitCode.Done : ExitCode.Fault;
     }
+
+    static int Explain(Desk desk, IReadOnlyList<Shelf> shelves, string id, bool json)
+    {
+        var shelf = shelves.FirstOrDefault(s => s.Files.Any(f => !IsLesson(f.Name))) ?? throw new Complaint("There are no topics in these folders.", ExitCode.Usage);
+        var explained = Explained.Of(shelf.Topic(id));
+        if (json) Json.Write(desk.Out, new { Json.Schema, Explained = explained });
+        else explained.Write(desk.Out);
+        return ExitCode.Done;
+    }
+
+    static LibraryCheck CheckOf(Shelf lessons, IReadOnlyList<Topic> topics) => new(topics, lessons.Library(topics), path => $"{lessons.Folder}/{path}");
 
     static IEnumerable<Shelf> Shelves(string[] folders)
     {
@@ -45,10 +69,6 @@ static class CheckCommand
     }
 
     // A file anywhere under a folder called lessons is a lesson; any other is a topic.
-    static IReadOnlyList<Fault> FaultsOf(ContentFile file) => IsLesson(file.Name)
-        ? LessonCheck.Faults(file.Name, file.Text(), link => IsThere(file.Name, link))
-        : TopicReader.Read(file.Name, file.Text()).Faults;
-
     static bool IsLesson(string name) => Path.GetFullPath(name).Split(Path.DirectorySeparatorChar).SkipLast(1).Contains(Shelf.Lessons, StringComparer.Ordinal);
 
     static bool IsThere(string file, string link)

@@ -31,19 +31,23 @@ public static class CommandLine
     {
         var topics = new Option<string?>("--topics") { Description = "Folder of topic files to use instead of the shipped ones", HelpName = "FOLDER", Recursive = true };
         var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE" };
+        var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
             topics,
             data,
+            plain,
             TopicsCommand.Make(desk, topics),
             IdentifyCommand.Make(desk, topics),
             CaseCommand.Make(desk, topics),
             GradeCommand.Make(desk, topics),
             CheckCommand.Make(desk),
             LawsCommand.Make(desk, topics),
+            FiguresCommand.Make(desk, topics),
+            SheetsCommand.Make(desk, topics),
             PictureCommand.Make(desk, topics),
         };
-        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics))));
+        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
         return root;
     }
 
@@ -69,4 +73,5 @@ public static class CommandLine
 /// <summary>What the screens are opened with.</summary>
 /// <param name="DataFile">File of the log, or null for the usual place.</param>
 /// <param name="TopicsFolder">Folder of topics, or null for the shipped ones.</param>
-public sealed record ScreenOptions(string? DataFile, string? TopicsFolder);
+/// <param name="Plain">True for lines in place of screens.</param>
+public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain);

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
 
@@ -16,7 +17,13 @@ public sealed class Shelf
     const string Ending = ".md";
     readonly IReadOnlyList<ContentFile> _files;
 
-    Shelf(string folder, IReadOnlyList<ContentFile> files) => (Folder, _files) = (folder, files);
+    readonly Lazy<IReadOnlyList<Source>> _register;
+
+    Shelf(string folder, IReadOnlyList<ContentFile> files, Func<IReadOnlyList<Source>>? register = null)
+    {
+        (Folder, _files) = (folder, files);
+        _register = new Lazy<IReadOnlyList<Source>>(register ?? (() => RegisterOf(OfLessons(folder))));
+    }
 
     /// <summary>Where the files stand, for sentences.</summary>
     public string Folder { get; }
@@ -35,6 +42,33 @@ public sealed class Shelf
         var beside = Path.Combine(AppContext.BaseDirectory, Topics);
         return Directory.Exists(beside) ? OfFolder(beside) : Inside(Topics);
     }
+
+    /// <summary>The shelf of lessons: of the folder beside a folder of topics, else of the folder beside the program, else of the program itself.</summary>
+    public static Shelf OfLessons(string? topicsFolder)
+    {
+        var sibling = topicsFolder is null ? null : Path.Combine(Path.GetDirectoryName(Path.GetFullPath(topicsFolder).TrimEnd(Path.DirectorySeparatorChar)) ?? "", Lessons);
+        if (sibling is not null && Directory.Exists(sibling)) return OfFolder(sibling);
+        var beside = Path.Combine(AppContext.BaseDirectory, Lessons);
+        return Directory.Exists(beside) ? OfFolder(beside) : Inside(Lessons);
+    }
+
+    /// <summary>The register of sources of a shelf of lessons; empty when it has none.</summary>
+    public static IReadOnlyList<Source> RegisterOf(Shelf lessons) =>
+        lessons.Texts.FirstOrDefault(f => f.Path == Content.Lessons.Library.SourcesFile) is { Text: { } text }
+            ? Content.Lessons.Library.SourcesOf(LessonReader.Read(Content.Lessons.Library.SourcesFile, text()).Lesson)
+            : [];
+
+    /// <summary>Files with their paths under the folder, with slashes.</summary>
+    public IEnumerable<(string Path, Func<string> Text)> Texts => _files.Select(f => (PathOf(f.Name), f.Text));
+
+    /// <summary>The path of a file under the folder, with slashes.</summary>
+    public string PathOf(string name) => Path.IsPathRooted(name) || !name.StartsWith(Folder + "/", StringComparison.Ordinal)
+        ? Path.GetRelativePath(Folder, name).Replace('\\', '/')
+        : name[(Folder.Length + 1)..];
+
+    /// <summary>The library of a shelf of lessons.</summary>
+    /// <param name="topics">Topics at hand.</param>
+    public Library Library(IReadOnlyList<Topic> topics) => Content.Lessons.Library.Of(Texts.Select(f => (f.Path, f.Text())), topics);
 
     /// <summary>The Markdown files of a folder and of those in it.</summary>
     /// <exception cref="Complaint">The folder is not there.</exception>
@@ -58,7 +92,7 @@ public sealed class Shelf
     public TopicReading Read(string id)
     {
         var file = Choose.One("topic", id, _files, f => Path.GetFileNameWithoutExtension(f.Name));
-        return TopicReader.Read(file.Name, file.Text());
+        return TopicReader.Read(file.Name, file.Text(), _register.Value);
     }
 
     /// <summary>The topic of that name.</summary>

@@ -1,16 +1,16 @@
+using Apprentice.Engine.Topics;
+
 namespace Apprentice.Drawing;
 
 /// <summary>A tool with a scale that is read by eye.</summary>
 abstract record Scale
 {
-    const double Inch = 25.4;
-
     Scale()
     {
     }
 
     /// <summary>Distance of neighbouring marks of the main scale, mm.</summary>
-    public double Pitch => this is Ruled { Inches: true } ? Inch / 16 : 1;
+    public double Pitch => this is Ruled { Inches: true } ? Instrument.Inch / 16 : 1;
 
     /// <summary>The smallest division that can be read by a mark, mm.</summary>
     public double Division => this is Vernier ? Pitch / Vernier.Lines : Pitch;
@@ -18,33 +18,39 @@ abstract record Scale
     /// <summary>Dots between neighbouring marks of the main scale, from far to near; the first one shows most.</summary>
     public IReadOnlyList<int> Zooms => this is Vernier ? [4, 10, 20] : [4, 6, 8, 12];
 
-    /// <summary>The scale of a tool by its name in a topic: rule, tape or caliper; null when there is none to read.</summary>
-    /// <param name="tool">The tool: "rule", "eyes, tape", "caliper".</param>
-    /// <param name="inches">True for marks in inches; a caliper here has millimetres only.</param>
+    /// <summary>The scale of a tool by its words in a topic; null when there is none to read.</summary>
+    /// <param name="tool">The tool: "rule", "eyes, tape", "rule, inches", "caliper", "caliper, inside".</param>
     /// <param name="zeroError">What a caliper reads with its jaws closed, mm.</param>
-    public static Scale? Of(string tool, bool inches = false, double zeroError = 0)
+    public static Scale? Of(string tool, double zeroError = 0) => Instrument.Of(tool) switch
     {
-        if (tool.Contains("caliper", StringComparison.OrdinalIgnoreCase)) return new Vernier(zeroError);
-        if (tool.Contains("tape", StringComparison.OrdinalIgnoreCase)) return new Ruled(Tape: true, inches);
-        return tool.Contains("rule", StringComparison.OrdinalIgnoreCase) ? new Ruled(Tape: false, inches) : null;
-    }
+        { Sort: InstrumentSort.Caliper } caliper => new Vernier(zeroError) { Inside = caliper.Inside },
+        { HasScale: true } ruled => new Ruled(ruled.Sort == InstrumentSort.Tape, ruled.Inches) { Pins = ruled.Pins },
+        _ => null,
+    };
 
     /// <summary>A steel rule or a tape. Millimetres: a long mark with its figure each 10, a middle one each 5. Inches: sixteenths, figures at whole inches.</summary>
     /// <param name="Tape">True for a tape, false for a steel rule.</param>
     /// <param name="Inches">True for inches.</param>
     /// <param name="Around">True when it is laid round the part, so that its own end is read.</param>
-    public sealed record Ruled(bool Tape, bool Inches, bool Around = false) : Scale;
+    public sealed record Ruled(bool Tape, bool Inches, bool Around = false) : Scale
+    {
+        /// <summary>True for a rule laid along a chain: the pins are seen, half an inch or a little more apart.</summary>
+        public bool Pins { get; init; }
+    }
 
     /// <summary>A vernier caliper 0.05 mm: 20 divisions of the vernier on 19 mm of the main scale.</summary>
     /// <remarks>Least count = main division ÷ number of vernier divisions. Source: facts U7.1 (S112).</remarks>
     public sealed record Vernier : Scale
     {
         /// <summary>Divisions of the vernier.</summary>
-        public const int Lines = 20;
+        public const int Lines = Instrument.VernierLines;
 
         /// <summary>A caliper with a zero error of whole divisions.</summary>
         /// <param name="zeroError">What it reads with its jaws closed, mm; rounded to a division. Greater than 0: the vernier's zero stands right of the main zero.</param>
         public Vernier(double zeroError) => ZeroSteps = (int)Math.Floor((zeroError * Lines) + 0.5);
+
+        /// <summary>True when the inside jaws stand in a bore.</summary>
+        public bool Inside { get; init; }
 
         /// <summary>Zero error in divisions of 0.05 mm.</summary>
         public int ZeroSteps { get; }

@@ -18,7 +18,23 @@ static class ScaleDrawing
         var jaws = view.Scale is Scale.Vernier && room >= Least + JawRows + 2;
         var rows = Math.Clamp(room - (jaws ? JawRows : 0), Least, Most);
         var scale = view.Scale is Scale.Vernier ? Vernier(view, rows) : Ruled(view, rows, label);
-        return jaws ? [.. Jaws(view.Columns, label), .. scale] : scale;
+        return !jaws ? scale : view.Scale is Scale.Vernier { Inside: true } ? [.. InsideJaws(view.Columns, label), .. scale] : [.. Jaws(view.Columns, label), .. scale];
+    }
+
+    /// <summary>Rows to stand above a scale: a line down to it at each place, with its word; a place outside the window is left out.</summary>
+    /// <param name="view">The geometry.</param>
+    /// <param name="places">Places on the scale in mm, with their words.</param>
+    public static IReadOnlyList<string> Pointers(ScaleView view, IReadOnlyList<(double Millimetres, string Word)> places)
+    {
+        var canvas = new Canvas(view.Columns, places.Count + 1);
+        for (var row = 0; row < places.Count; row++)
+        {
+            var (dot, word) = (view.DotOf(places[row].Millimetres), places[row].Word);
+            if (dot < 0 || dot >= view.Width) continue;
+            canvas.Down(dot, 4 * (row + 1), canvas.Height - 1);
+            canvas.Write(Math.Clamp((dot / 2) - (word.Length / 2), 0, Math.Max(0, view.Columns - word.Length)), row, word);
+        }
+        return canvas.Rows();
     }
 
     /// <summary>First row of the marks of a rule or tape of some rows.</summary>
@@ -32,7 +48,8 @@ static class ScaleDrawing
         var canvas = new Canvas(view.Columns, rows);
         var top = MarksRow(rows) * 4;
         var longest = canvas.Height - 4 - top;
-        canvas.Shade(0, 0, view.Edge, top - 1);
+        if (view.Pins.Count == 0) canvas.Shade(0, 0, view.Edge, top - 1);
+        foreach (var pin in view.Pins) Pin(canvas, pin, top);
         canvas.Down(view.Edge, 0, top - 1);
         if (view.Edge / 2 > label.Length + 4) canvas.Write(Math.Min((view.Edge / 2) - label.Length - 3, view.Columns - label.Length - 2), 0, $" {label} ");
         if (view.Main.Count > 0) canvas.Across(top, view.Main[0].Dot, view.Width);
@@ -42,6 +59,14 @@ static class ScaleDrawing
             canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), rows - 1, mark.Figure);
         }
         return canvas.Rows();
+    }
+
+    // A pin seen from the side, its middle drawn down to the rule.
+    static void Pin(Canvas canvas, int middle, int top)
+    {
+        canvas.Across(0, middle - 2, middle + 2);
+        canvas.Across(2, middle - 2, middle + 2);
+        canvas.Down(middle, 0, top - 1);
     }
 
     static IReadOnlyList<string> Vernier(ScaleView view, int rows)
@@ -89,6 +114,27 @@ static class ScaleDrawing
         }
         if (gap > 0) canvas.Shade(Left + Wide, 8, Left + Wide + gap, 15);
         if (gap > 0) canvas.Write(((Left + Wide) / 2) + 2, 2, $" {label} ");
+        return canvas.Rows();
+    }
+
+    /// <summary>The inside jaws, not to scale: they stand up into the bore and press outwards; closed when there is no label.</summary>
+    static IReadOnlyList<string> InsideJaws(int columns, string label)
+    {
+        var canvas = new Canvas(columns, JawRows);
+        const int Left = 24;
+        const int Wide = 5;
+        const int Beam = 16;
+        var right = label.Length == 0 ? Left + Wide + 1 : Left + (2 * label.Length) + 24;
+        canvas.Across(Beam, 0, canvas.Width);
+        foreach (var (from, to) in new[] { (Left, Left + Wide), (right, right + Wide) })
+        {
+            canvas.Down(from, 2, Beam);
+            canvas.Down(to, 2, Beam);
+            canvas.Across(2, from, to);
+        }
+        if (label.Length == 0) return canvas.Rows();
+        foreach (var (from, to) in new[] { (Left - 18, Left - 1), (right + Wide + 1, right + Wide + 18) }) canvas.Shade(from, 0, to, 11);
+        canvas.Write((right + Wide + 22) / 2, 1, label);
         return canvas.Rows();
     }
 }

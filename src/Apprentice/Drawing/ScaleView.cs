@@ -10,6 +10,17 @@ namespace Apprentice.Drawing;
 /// <param name="Vernier">Lines of the vernier from zero to the last, those outside the window with them; none for a rule or tape.</param>
 sealed record ScaleView(Scale Scale, int Columns, int Edge, IReadOnlyList<Mark> Main, IReadOnlyList<Mark> Vernier)
 {
+    const double HalfLink = 12.7;
+
+    /// <summary>Dots from the zero of the scale to the left of the window.</summary>
+    public required int Origin { get; init; }
+
+    /// <summary>Dots a mm, for places along the scale.</summary>
+    public required double DotsPerMm { get; init; }
+
+    /// <summary>Pins of a chain along the rule: dots from the left, those outside the window with them.</summary>
+    public IReadOnlyList<int> Pins { get; init; } = [];
+
     /// <summary>Width in dots.</summary>
     public int Width => 2 * Columns;
 
@@ -33,7 +44,23 @@ sealed record ScaleView(Scale Scale, int Columns, int Edge, IReadOnlyList<Mark> 
         var main = Enumerable.Range(first, Math.Max(0, last - first + 1)).Select(k => MainMark(scale, k, (k * dots) - origin, columns));
         var lines = Enumerable.Range(0, scale is Scale.Vernier ? Scale.Vernier.Lines + 1 : 0)
             .Select(j => VernierMark(j, Dots(steps + ((Scale.Vernier.Lines - 1) * j), dots) - origin, columns));
-        return new ScaleView(scale, columns, edge - origin, [.. main], [.. lines]);
+        return new ScaleView(scale, columns, edge - origin, [.. main], [.. lines])
+        {
+            Origin = origin,
+            DotsPerMm = dots / scale.Pitch,
+            Pins = scale is Scale.Ruled { Pins: true } ? PinsOf(millimetres, dots / scale.Pitch, origin) : [],
+        };
+    }
+
+    /// <summary>Dots from the left of the window to a place on the main scale; outside the window below 0 or beyond its width.</summary>
+    /// <param name="millimetres">The place, mm.</param>
+    public int DotOf(double millimetres) => Nearest(millimetres * DotsPerMm) - Origin;
+
+    // A chain's pins are nominally half an inch apart; a worn chain's a little more, all alike. Source: ISO 9633 (pitch 12.7 mm).
+    static IReadOnlyList<int> PinsOf(double millimetres, double dots, int origin)
+    {
+        var count = Math.Max(1, Nearest(millimetres / HalfLink));
+        return [.. Enumerable.Range(0, count + 1).Select(k => Nearest(millimetres * k / count * dots) - origin)];
     }
 
     /// <summary>First column of a figure whose middle stands at a mark.</summary>

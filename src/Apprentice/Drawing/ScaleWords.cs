@@ -11,8 +11,8 @@ static class ScaleWords
     /// <param name="closed">True for a caliper with its jaws closed.</param>
     public static IReadOnlyList<string> Of(Scale scale, double millimetres, bool closed) => scale switch
     {
-        Scale.Vernier vernier => [Words.Of(closed ? "scale.words-closed" : "scale.words-caliper"), .. Vernier(vernier.Steps(closed ? 0 : millimetres))],
-        Scale.Ruled ruled => [Words.Of(ruled.Inches ? "scale.words-inches" : "scale.words-mm"), Ruled(ruled, millimetres)],
+        Scale.Vernier vernier => [Words.Of(closed ? "scale.words-closed" : vernier.Inside ? "scale.words-inside" : "scale.words-caliper"), .. Vernier(vernier.Steps(closed ? 0 : millimetres))],
+        Scale.Ruled ruled => [Words.Of(ruled.Inches ? "scale.words-inches" : "scale.words-mm"), Ruled(ruled, millimetres), .. ruled.Pins ? [Words.Of("scale.words-pins")] : Array.Empty<string>()],
         _ => [],
     };
 
@@ -28,7 +28,7 @@ static class ScaleWords
             (_, > 3) => "scale.words-nearer-high",
             _ => "scale.words-half",
         };
-        var what = Words.Of(scale.Around ? "scale.end-of-tape" : "scale.edge-of-part");
+        var what = Words.Of(scale.Around ? "scale.end-of-tape" : scale.Pins ? "scale.last-pin" : "scale.edge-of-part");
         if (key.Length == 0) return OnMark(scale, what, mark);
         var between = Words.Of("scale.words-between", ("edge", what), ("low", Name(scale, mark)), ("high", Name(scale, mark + 1)));
         return $"{between} {Words.Of(key)}";

@@ -28,7 +28,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
         return new Page(
             Words.Of("answer.title", ("job", Form.On.Number)),
             JobCardBlocks.Right(Form.On, world.Who),
-            Question is { } question ? [.. Done(done), .. Ask(question)] : Review(done),
+            Question is { } question ? [.. Done(done), .. Ask(question, world.Plain)] : Review(done),
             [
                 Question is null ? Words.Of("answer.key-hand-in") : Question.Scale ? Words.Of("answer.key-sure") : Digits(world),
                 .. Question is null ? Array.Empty<string>() : [Words.Of("key.enter-take")],
@@ -79,12 +79,12 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
     IEnumerable<Block> Done(List<AnswerQuestion> done) =>
         done.Count == 0 ? [] : [new Block.Table([new(""), new("")], [.. done.Select(q => new Row("", Marked: false, Cells(q)))]), new Block.Rule()];
 
-    IEnumerable<Block> Ask(AnswerQuestion question) =>
+    IEnumerable<Block> Ask(AnswerQuestion question, bool plain) =>
     [
         new Block.Text(question.Prompt),
         .. question.Help.Length > 0 ? [new Block.Text(question.Help)] : Array.Empty<Block>(),
         new Block.Gap(),
-        question.Scale ? Scale(question) : new Block.Table([new("")], Rows(question.Options.Select(o => (string[])[o.Text]))),
+        question.Scale && plain ? new Block.Gap() : question.Scale ? Scale(question) : new Block.Table([new("")], Rows(question.Options.Select(o => (string[])[o.Text]))),
     ];
 
     Block.Table Scale(AnswerQuestion question) => new(

@@ -31,7 +31,7 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     /// <summary>What was told and seen: the opening first, then the looks in order.</summary>
     public IReadOnlyList<Finding> Findings => [.. Made.Job.Told, .. Looks.Select(Seen)];
 
-    /// <summary>True when the learner reads the scales: from the fourth job of a topic, on the bench.</summary>
+    /// <summary>True when the learner reads scales and plates and says what they see: from the fourth job of a topic, on the bench.</summary>
     public bool ReadsScales => !Guided && Step > 1 && Offer == Channel.Bench;
 
     /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
@@ -64,10 +64,15 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     public BenchJob Reading(string clue, OwnReading own) =>
         this with { Looks = [.. Looks, new Look(clue, Times(clue), own.Millimetres, own.Datum)] };
 
-    // What the learner read counts as told: from where it was taken is theirs to know.
+    /// <summary>This job with one more look at a clue, of which the learner says what it is.</summary>
+    public BenchJob Finding(string clue, OwnLook own) =>
+        this with { Looks = [.. Looks, new Look(clue, Times(clue), OwnFinding: own.Finding, Writing: own.Writing, OwnBearing: own.Bearing)] };
+
+    // What the learner read counts as told: from where it was taken, or off which writing, is theirs to know.
     Finding Seen(Look look)
     {
         var shown = Bench.Shown(Made, look);
+        if (look.OwnFinding is { } finding && Made.Look(look.Clue, look.Nth).Seen is Seen.Named) return shown with { Seen = new Seen.Named(finding), Writing = null };
         return look.OwnReading is { } own && shown.Seen is Seen.Reading ? shown with { Seen = new Seen.Reading(own), Datum = null } : shown;
     }
 

@@ -52,10 +52,10 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
-        _ when key.Press == Screens.Press.Right => Card(),
+        _ when key.Press == Screens.Press.Right => Card(world),
         'A' => Answer(),
         'R' => Cursor.Marked < On.OnOffer.Count ? Look(Cursor.Marked, again: true) : Turn.To(this),
-        'L' => Card(),
+        'L' => Card(world),
         'S' => Safety(),
         _ => null,
     };
@@ -73,7 +73,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
 
     Turn Answer() => Turn.To(AnswerScreen.Of(On, this with { Note = "" }));
 
-    Turn Card() => Turn.To(new CardScreen(this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id));
+    Turn Card(World world) => CardScreen.Open(world, this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id);
 
     Turn Safety()
     {
@@ -88,7 +88,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        return here.Scale(clue) is { } task ? Turn.To(task.Start()) : here.Seeing(On.Looking(clue.Id));
+        return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
     Turn Seeing(BenchJob after) =>
@@ -101,13 +101,35 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var nth = On.Times(clue.Id);
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
-            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)));
+            unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)), Engine.Workbench.ZeroErrorOf(On.Made));
+        return task is null ? null : task with { Job = On.Number, Drawn = DrawnDatums.Of(On.Topic, clue, On.Made.Truth, On.Made.Job.Seed) };
+    }
+
+    // The gauge that the learner tries, or null where what it shows is told.
+    GaugeTask? Gauge(Clue clue)
+    {
+        var nth = On.Times(clue.Id);
+        if (!On.ReadsScales || On.Made.Look(clue.Id, nth).Seen is not Seen.Named shown) return null;
+        var task = GaugeTask.Of(
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, shown.Id, unchecked(On.Made.Job.Seed + (ulong)nth), this,
+            (_, finding) => Seeing(On.Finding(clue.Id, new OwnLook(finding))));
+        return task is null ? null : task with { Job = On.Number };
+    }
+
+    // What the learner looks at, or null where what it shows is told.
+    LookTask? Marking(Clue clue)
+    {
+        if (!On.ReadsScales) return null;
+        var asked = Spoken.List([.. On.Want.Asks.Select(new TopicWords(On.Topic).Part)]);
+        var task = LookTask.Of(
+            Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), On.Topic, clue, asked, On.Made, On.Times(clue.Id), this,
+            (_, own) => Seeing(On.Finding(clue.Id, own)));
         return task is null ? null : task with { Job = On.Number };
     }
 
     Block.Table Table(TopicWords words) => new(
         [
-            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true),
+            new(Words.Of(Phone ? "bench.ask" : "bench.check")), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true) { Said = "bench.said-min" },
             new(Words.Of(Phone ? "bench.back" : "bench.found")),
         ],
         Rows(

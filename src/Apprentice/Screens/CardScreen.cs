@@ -12,6 +12,11 @@ sealed record CardScreen(Screen Below, Topic Topic, string Clue) : Screen
     /// <inheritdoc/>
     public override int? Job => Below.Job;
 
+    /// <summary>The lesson of a check, which begins with its card; a card from the topic's own data where there is no lesson.</summary>
+    public static Turn Open(World world, Screen below, Topic topic, string clue) => world.Library.OfClue(topic.Id, clue) is { } lesson
+        ? LessonScreen.Open(world, lesson, 0, below)
+        : Turn.To(new CardScreen(below, topic, clue));
+
     /// <inheritdoc/>
     public override Page Show(World world)
     {

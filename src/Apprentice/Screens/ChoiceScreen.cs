@@ -41,7 +41,7 @@ abstract record ChoiceScreen : Screen
         ( > 0, _) => Words.Of("key.pending", ("n", Cursor.Pending)),
         (_, 0) => "",
         (_, 1) => Words.Of("key.choose-one"),
-        var (_, count) => Words.Of(Cursor.IsLong(count) ? $"{key}-long" : key, ("n", count)),
+        var (_, count) => Words.Of(Cursor.IsLong(count) && !world.Plain ? $"{key}-long" : key, ("n", count)),
     };
 
     /// <summary>Rows with their digits, the marked one marked.</summary>

@@ -2,10 +2,13 @@ using Apprentice.Content;
 
 namespace Apprentice.Screens;
 
-/// <summary>Before a scale is read: from where to where?</summary>
+/// <summary>Before a scale is read: from where to where? On a drawing with lettered points where the topic has one.</summary>
 /// <param name="Task">What is to be read.</param>
 sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
 {
+    /// <summary>True when the picture is said in words.</summary>
+    public bool InWords { get; init; }
+
     /// <inheritdoc/>
     public override int? Job => Task.Job;
 
@@ -13,12 +16,14 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     public override Page Show(World world) => new(
         Task.Title,
         world.Who,
+        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn, InWords || world.Plain) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
         [
-            new Block.Gap(), new Block.Text(Words.Of("scale.ask")), new Block.Gap(),
-            new Block.Table([new("")], Rows(Task.Order.Select(d => (string[])[Task.Datums[d]]))),
-            new Block.Gap(), new Block.Text(Words.Of("scale.choose-hint", ("tool", Task.Tool))),
-        ],
-        [Digits(world), Words.Of("key.enter-take"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+            Digits(world), Words.Of("key.enter-take"), .. Task.Drawn is null || world.Plain ? Array.Empty<string>() : [Words.Of(InWords ? "scale.key-picture" : "scale.key-words")],
+            Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
+        ])
+    {
+        Foot = [new Block.Text(Words.Of("scale.choose-hint", ("tool", Task.Tool)))],
+    };
 
     /// <inheritdoc/>
     protected override int Count(World world) => Task.Datums.Count;
@@ -28,4 +33,17 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Task.Below);
+
+    /// <inheritdoc/>
+    protected override Turn? Other(World world, Input key) => key.Letter == 'W' && Task.Drawn is not null ? Turn.To(this with { InWords = !InWords }) : null;
+
+    Block.Table Choices() => new([new("")], Rows(Task.Order.Select(d => (string[])[Task.Drawn is { } drawn ? drawn.Say(d, Task.Datums[d]) : Task.Datums[d]])));
+
+    static IReadOnlyList<Block> Drawing(DrawnDatums drawn, bool inWords) => inWords
+        ? [
+            .. drawn.Part.Words.Select(w => new Block.Text(w, 2)),
+            .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", Words.Of($"figure.at.{l.Key}"))), 2)),
+            new Block.Gap(),
+        ]
+        : [new Block.Picture(room => drawn.Part.Rows(room.Columns, room.Rows, drawn.Marks)), new Block.Gap(Drop: true)];
 }

@@ -45,7 +45,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             ],
             [
                 Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
-                Words.Of("grade.keys-wrong"), Words.Of("key.back"),
+                Words.Of("grade.keys-wrong"), .. Grade.Readings.Count > 0 ? [Words.Of("grade.keys-readings")] : Array.Empty<string>(), Words.Of("key.back"),
             ]);
     }
 
@@ -59,6 +59,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             'U' or '2' => Turn.To(new UnusedScreen(here, [])),
             'L' or '3' => Turn.To(new CardsScreen(here)),
             'X' or '4' => Turn.To(new WrongScreen(here)),
+            'D' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
             _ when key.IsBack => Turn.To(Leave(world, Past ? new PastScreen() : new HomeScreen())),
             _ when key.Press == Screens.Press.Enter => Past ? Turn.To(new PastScreen()) : Next(world),
             _ => Turn.To(here),

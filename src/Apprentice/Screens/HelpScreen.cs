@@ -15,7 +15,7 @@ sealed record HelpScreen(Screen Below) : Screen
     public override Page Show(World world) => new(
         Words.Of("help.title"),
         "",
-        [.. Parts.SelectMany(p => new Block[] { new Block.Text(Words.Of($"help.{p}")), new Block.Gap() })],
+        [.. Parts.Select(p => world.Plain && p is "keys" ? "plain" : p).SelectMany(p => new Block[] { new Block.Text(Words.Of($"help.{p}")), new Block.Gap() })],
         [Words.Of("key.enter-ok"), Words.Of("key.back")]);
 
     /// <inheritdoc/>

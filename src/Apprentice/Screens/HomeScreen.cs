@@ -13,6 +13,8 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
         Next,
         Choose,
         Own,
+        Drills,
+        Lessons,
         Past,
         Who,
         Name,
@@ -53,6 +55,8 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
         Line.Next => Start.Job(world),
         Line.Choose => Turn.To(new TopicsScreen()),
         Line.Own => Turn.To(new OwnWantScreen(this)),
+        Line.Drills => Turn.To(new DrillsScreen(this with { Note = "" })),
+        Line.Lessons => Turn.To(new LessonsScreen(this)),
         Line.Past => Turn.To(new PastScreen()),
         Line.Who => Turn.To(new WhoScreen()),
         Line.Name => Turn.To(new NameScreen(null)),
@@ -69,11 +73,11 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     static List<Line> Lines(World world)
     {
         var history = world.History;
-        List<Line> lines = [Line.Next, Line.Choose, Line.Own, Line.Past];
+        List<Line> lines = [Line.Next, Line.Choose, Line.Own, Line.Drills, .. world.Library.Lessons.Count > 0 ? [Line.Lessons] : Array.Empty<Line>(), Line.Past];
         if (history.Unfinished(world.Person) is not null) lines.Insert(0, Line.GoOn);
         lines.Add(history.People.Count > 0 ? Line.Who : Line.Name);
-        lines.Add(Line.Workshop);
-        if (history.Workshop is not null) lines.Add(Line.People);
+        // Never more than nine lines, so that one digit takes each: a workshop that is set up is changed from the page behind "0 more".
+        lines.Add(history.Workshop is null ? Line.Workshop : Line.People);
         return lines;
     }
 
@@ -86,6 +90,8 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
             Line.Next => [Words.Of("home.next"), Words.Of("home.next-note")],
             Line.Choose => [Words.Of("home.choose"), Words.Of("home.choose-note")],
             Line.Own => [Words.Of("home.own"), Words.Of("home.own-note")],
+            Line.Drills => [Words.Of("home.drills"), Words.Of("home.drills-note")],
+            Line.Lessons => [Words.Of("home.lessons"), Words.Of("home.lessons-note")],
             Line.Past => [Words.Of("home.past"), Words.Of("home.past-note", ("n", done))],
             Line.Who => [Words.Of("home.who"), Words.Of("home.who-note")],
             Line.Name => [Words.Of("home.name"), Words.Of("home.name-note")],

@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -21,11 +22,30 @@ sealed record OldGradeScreen(PastJob Past) : Screen
             new Block.Text($"{Words.Of("grade.short")}: {Words.Of($"short.{Past.Verdict?.InShort}")}."),
             new Block.Gap(),
             new Block.Table([new(""), new("")], [.. (Past.Verdict?.Marks ?? []).Select(m => new Row("", Marked: false, [Words.Of($"aspect.{m.Aspect}"), Mark(m.Mark)]))]),
+            .. OwnReadings(world),
         ],
         [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? new PastScreen() : this);
+
+    // What the log holds of them; a check that the topic no longer has is called by its short name.
+    IReadOnlyList<Block> OwnReadings(World world)
+    {
+        var clues = world.Bench(Past.Started.Topic)?.Topic.Clues ?? [];
+        var own = Past.Looks.Where(l => l.OwnReading is not null).Select(l => (Clue: clues.FirstOrDefault(c => string.Equals(c.Id, l.Clue, StringComparison.Ordinal)), Look: l)).ToList();
+        return own.Count == 0 ? [] :
+        [
+            new Block.Gap(), new Block.Text(Words.Of("readings.old")),
+            .. own.Select(o => new Block.Text(Words.Of("readings.old-one", ("check", o.Clue?.Name ?? o.Look.Clue), ("read", Read(o.Clue, o.Look))), 2)),
+        ];
+    }
+
+    static string Read(Clue? clue, Look look)
+    {
+        var tool = Instrument.Of(clue?.Tool ?? "");
+        return Spoken.Length(look.OwnReading ?? 0, tool?.Division ?? 1, tool?.Inches ?? false);
+    }
 
     static string Mark(double mark) =>
         Words.Of($"mark.{new GradePart(Aspect.Reading, mark, Remark.Of(""), Remark.Of("")).Word}");

@@ -43,14 +43,22 @@ abstract record Block
 
     /// <summary>A drawing that fills what the rest of the body leaves free; at most one a page.</summary>
     /// <param name="Draw">Draws to a width and a number of rows (it may take fewer, and more where there is too little room).</param>
-    public sealed record Picture(Func<PageSize, IReadOnlyList<string>> Draw) : Block;
+    public sealed record Picture(Func<PageSize, IReadOnlyList<string>> Draw) : Block
+    {
+        /// <summary>The picture in sentences, for plain lines; empty where they stand elsewhere on the page.</summary>
+        public IReadOnlyList<string> InWords { get; init; } = [];
+    }
 }
 
 /// <summary>A column of a table.</summary>
 /// <param name="Header">Its header, or empty.</param>
 /// <param name="Right">True when it is set to the right.</param>
 /// <param name="Drop">True when it may be left out of a narrow window.</param>
-sealed record Column(string Header, bool Right = false, bool Drop = false);
+sealed record Column(string Header, bool Right = false, bool Drop = false)
+{
+    /// <summary>Key of the words that say a cell (<c>cell</c>) in a plain line; empty for the header and the cell.</summary>
+    public string Said { get; init; } = "";
+}
 
 /// <summary>A row of a table.</summary>
 /// <param name="Key">The key that takes it, or empty.</param>

@@ -1,5 +1,4 @@
 using Apprentice.Drawing;
-using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
@@ -30,26 +29,17 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
     /// <summary>What follows once it is read.</summary>
     public required Func<World, OwnReading, Turn> Done { get; init; }
 
+    /// <summary>Sentences that stand above the question and above the scale.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>Number of the job, or null.</summary>
     public int? Job { get; init; }
 
     /// <summary>Datums in the order in which they are shown: indices into <see cref="Datums"/>, every order equally likely over the seeds.</summary>
-    public IReadOnlyList<int> Order
-    {
-        get
-        {
-            // Neighbouring seeds of the generator are not independent in their first numbers: spread them (odd multiplier of SplitMix64) and skip some.
-            var rng = new Rng(unchecked(Seed * 0x9E3779B97F4A7C15UL), stream: 3);
-            for (var i = 0; i < 8; i++) rng.Next();
-            var order = Enumerable.Range(0, Datums.Count).ToArray();
-            for (var i = order.Length - 1; i > 0; i--)
-            {
-                var j = rng.Below(i + 1);
-                (order[i], order[j]) = (order[j], order[i]);
-            }
-            return order;
-        }
-    }
+    public IReadOnlyList<int> Order => Shuffle.Of(Datums.Count, Seed, stream: 3);
+
+    /// <summary>The part with its points, where the topic draws it; null to choose by words alone.</summary>
+    public DrawnDatums? Drawn { get; init; }
 
     /// <summary>The task of a measured clue, or null when its tool has no scale that is drawn.</summary>
     /// <param name="title">Top line.</param>
@@ -62,9 +52,9 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
     public static ReadingTask? Of(
         string title, Clue clue, Func<int, double> exactFor, ulong seed, Screen below, Func<World, OwnReading, Turn> done, double zeroError = 0)
     {
-        if (clue.Shows is not Shows.Measured measured || Scale.Of(clue.Tool, inches: false, zeroError) is not { } scale) return null;
+        if (clue.Shows is not Shows.Measured measured || Scale.Of(clue.Tool, zeroError) is not { } scale) return null;
         var around = Math.Abs(measured.Scale - Math.PI) < 1e-6;
-        return new ReadingTask(title, clue.Tool, [clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
+        return new ReadingTask(title, clue.Tool, [clue.Datum.Length > 0 ? clue.Datum : clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
         {
             Scale = scale is Scale.Ruled ruled ? ruled with { Around = around } : scale,
             Low = measured.Low,

@@ -22,10 +22,15 @@ static class ScaleReading
         else if (!LengthText.TryParse(text, out millimetres)) wrong = Words.Of("scale.number", ("text", text), ("example", example));
         else if (IsBare(text) && (inches || text.Contains('/')))
             wrong = Words.Of("scale.unit", ("text", text), ("unit", Words.Of(inches ? "scale.unit-inches" : "scale.unit-mm")));
-        else if (millimetres < task.Low || millimetres > task.High)
-            wrong = Words.Of("scale.range", ("mm", millimetres.ToString("0.##")), ("low", task.Low), ("high", task.High));
+        else if (millimetres < task.Low || millimetres > task.High) wrong = inches ? OutsideInches(millimetres, task) : Outside(millimetres, task);
         return wrong.Length == 0;
     }
+
+    static string Outside(double millimetres, ReadingTask task) =>
+        Words.Of("scale.range", ("mm", millimetres.ToString("0.##")), ("low", task.Low), ("high", task.High));
+
+    static string OutsideInches(double millimetres, ReadingTask task) =>
+        Words.Of("scale.range-inches", ("read", Spoken.Inches(millimetres)), ("low", Spoken.Inches(task.Low)), ("high", Spoken.Inches(task.High)));
 
     static bool IsBare(string text) => char.IsAsciiDigit(text[^1]) || text[^1] is '.';
 }

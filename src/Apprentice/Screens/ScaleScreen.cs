@@ -31,20 +31,29 @@ sealed record ScaleScreen(ReadingTask Task, int Datum) : FieldScreen
 
     bool IsVernier => Task.Scale is Scale.Vernier;
 
-    string Label => Window.Closed ? "" : Words.Of(Task.Scale is Scale.Ruled { Around: true } ? "scale.label-end" : "scale.label-part");
+    string Label => Window.Closed ? "" : LabelOf(Task.Scale);
+
+    /// <summary>What the edge that is read belongs to.</summary>
+    public static string LabelOf(Scale scale) => Words.Of(scale switch
+    {
+        Scale.Ruled { Around: true } => "scale.label-end",
+        Scale.Ruled { Pins: true } => "scale.label-pin",
+        _ => "scale.label-part",
+    });
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Task.Title,
         world.Who,
         [
+            .. Task.Notes.Select(n => new Block.Text(n)),
             new Block.Text(Words.Of("scale.fromto", ("fromto", Task.Datums[Datum]))),
             new Block.Text(Caption()),
-            .. InWords ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
+            .. InWords || world.Plain ? [new Block.Gap(), .. ScaleWords.Of(Task.Scale, Exact, Window.Closed).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },
         ],
         Keys())
     {
-        Foot = [new Block.Text($"{Words.Of("scale.field")}  {Typed}_"), .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>()],
+        Foot = [new Block.Text($"{Words.Of(IsVernier ? "scale.field-caliper" : "scale.field")}  {Typed}_"), .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>()],
     };
 
     /// <inheritdoc/>

@@ -34,7 +34,7 @@ sealed record UnusedScreen(GradeScreen Below, IReadOnlyList<string> Opened) : Ch
     protected override Turn Back(World world) => Turn.To(Below);
 
     Block.Table Table() => new(
-        [new(""), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true), new(Words.Of("unused.shown"))],
+        [new(""), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true) { Said = "bench.said-min" }, new(Words.Of("unused.shown"))],
         Rows(Unused.Select(c => (string[])[c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Seen(c)])));
 
     string Seen(Clue clue) => Opened.Contains(clue.Id, StringComparer.Ordinal)

@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 
@@ -8,6 +9,12 @@ namespace Apprentice.Screens;
 /// <param name="History">What the log amounts to.</param>
 sealed record World(IReadOnlyList<Workbench> Benches, History History)
 {
+    /// <summary>Lessons, words and sources.</summary>
+    public Library Library { get; init; } = Library.Empty;
+
+    /// <summary>True when pages are said as lines: pictures are in words from the start, and a number takes its line in long lists too.</summary>
+    public bool Plain { get; init; }
+
     /// <summary>The person at the machine, or null.</summary>
     public string? Person => History.Current;
 

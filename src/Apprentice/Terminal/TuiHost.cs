@@ -46,9 +46,9 @@ static class TuiHost
     static string? Refusal()
     {
         Driver.IsAttachedToTerminal(out var input, out var output);
-        if (!input || !output) return "This needs a terminal for input and output. For scripts use the commands: apprentice --help";
+        if (!input || !output) return "This needs a terminal for input and output. For lines that a pipe or a screen reader can follow: apprentice --plain. For scripts: apprentice --help";
         return string.Equals(Environment.GetEnvironmentVariable("TERM"), "dumb", StringComparison.Ordinal)
-            ? "This terminal (TERM=dumb) cannot show whole pages. For scripts use the commands: apprentice --help"
+            ? "This terminal (TERM=dumb) cannot show whole pages. For lines in place of pages: apprentice --plain. For scripts: apprentice --help"
             : null;
     }
 

@@ -27,6 +27,15 @@ public sealed class GradeTests
     }
 
     [Fact]
+    public void An_own_finding_is_graded_under_reading()
+    {
+        // The case shows 2018 on its plate (see case-solution.txt).
+        string Said(string look) => Graded(Answer.Replace("\"looks\": [\"bar-height\",", $"\"looks\": [{look}, \"bar-height\",", StringComparison.Ordinal)).Out;
+        Assert.DoesNotContain("You read at plate", Said("\"plate\""), StringComparison.Ordinal);
+        Assert.Contains("It says:", Said("{ \"clue\": \"plate\", \"writing\": 0, \"ownFinding\": \"2023\" }"), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_case_is_graded_alike_with_and_without_its_solution() =>
         Assert.Equal(Graded(Answer).Out, Graded(Answer, CaseFile("--solution")).Out);
 
@@ -35,6 +44,11 @@ public sealed class GradeTests
     [InlineData("\"3 15/16 in\"", "\"3 kg\"", "2: looks[1].ownReading: bar-height: '3 kg' is no length; write 310 mm, 12.7 or 27 1/4 in.")]
     [InlineData("\"3 15/16 in\"", "900", "2: looks[1].ownReading: bar-height: 900 mm is outside the tool's range of 50 to 180 mm.")]
     [InlineData("\"datum\": 0", "\"datum\": 2", "2: looks[1].datum: A whole number from 0 to 1 would do here.")]
+    [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"ownFinding\": \"1984\" },", "2: looks[0].ownFinding: There is no finding of plate '1984'; the nearest are 2014, ")]
+    [InlineData("\"datum\": 0", "\"ownFinding\": \"2012\"", "2: looks[1].ownFinding: bar-height is measured, so it has a reading and no finding.")]
+    [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"writing\": 3 },", "2: looks[0].writing: A whole number from 0 to 0 would do here.")]
+    [InlineData("\"datum\": 0", "\"writing\": 0", "2: looks[1].writing: bar-height is not read off a plate, so it has no writing.")]
+    [InlineData("\"looks\": [\"bar-height\",", "\"looks\": [{ \"clue\": \"plate\", \"bearing\": \"year\" },", "2: looks[0].bearing: There is no thing that a marking tells 'year'; ")]
     [InlineData("\"part\": \"bar\"", "\"part\": \"stem\"", "3: parts[0].part: There is no part that this job asks for 'stem'; it can be bar.")]
     [InlineData("\"kind\": \"newer\"", "\"kind\": \"new\"", "3: parts[0].kind: There is no kind of bar 'new'; it can be newer, none or older.")]
     [InlineData("\"tenths\": 9", "\"tenths\": 95", "3: parts[0].tenths: A whole number from 1 to 10 would do here.")]

@@ -261,6 +261,16 @@ public sealed class ClueFaultTests
             "\"rest\" has a meaning of its own: give this code another short name.", null
         },
         {
+            Sample.EveryField, "- From where to where: both sides",
+            "- Datum: side to side\n- From where to where: both sides",
+            "\"Datum\" is only for clues that are measured.", "- Datum"
+        },
+        {
+            Sample.EveryField, "- Tool: tape",
+            "- Tool: caliper, inches",
+            "A caliper reads millimetres here: write \"caliper\", or \"rule, inches\" for a scale in inches.", null
+        },
+        {
             Sample.Bar, "| two-holes | two fixing holes |",
             "| two holes | two fixing holes |",
             "\"two holes\" is no short name of a finding: use lower-case letters, digits and hyphens.", null

@@ -111,6 +111,27 @@ public sealed class TopicReaderTests
     }
 
     [Fact]
+    public void A_plate_has_the_true_writing_first_then_the_decoys_in_their_order_then_the_others()
+    {
+        var stamp = _topic.Clues.First(clue => clue.Id == "stamp");
+        Assert.Equal(Surface.Hub, stamp.Plate?.Surface);
+        Assert.Equal(
+            [
+                new Writing("{text}-{09}", "date stamp", "When it was made", "flange"), new Writing("B {text}{A}", "batch number", "The batch", "shell"),
+                new Writing("S{text}", "size number", "Its size", "inside"), new Writing("{09}{09}H", "spoke holes", "How many holes", ""),
+            ],
+            stamp.Plate?.Writings);
+        Assert.Equal(["0{A}", "10", "11", "worn"], ((Shows.Code)stamp.Shows).Findings.Select(finding => finding.LooksLike));
+    }
+
+    [Fact]
+    public void Findings_are_described_in_several_ways()
+    {
+        var look = (Shows.Table)_topic.Clues.First(clue => clue.Id == "look").Shows;
+        Assert.Equal([["light comes through", "many o"], ["smooth all over"], ["a dark line", "a hair that bites"]], look.Findings.Select(finding => finding.Described));
+    }
+
+    [Fact]
     public void Sizes_are_read_in_millimetres_and_a_kind_without_a_row_says_nothing()
     {
         var (disc, hub) = (_topic.Dimensions[0], _topic.Dimensions[1]);
@@ -157,8 +178,8 @@ public sealed class TopicReaderTests
     public void A_table_is_read_by_column_whatever_their_order()
     {
         var table = Assert.IsType<Shows.Table>(_topic.Clues[2].Shows);
-        TableFinding[] findings = [new("holes", "holes"), new("plain", "plain"), new("crack", "a crack", "Cracked: do not ride it.")];
-        Assert.Equal(findings, table.Findings);
+        (string, string, string)[] findings = [("holes", "holes", ""), ("plain", "plain", ""), ("crack", "a crack", "Cracked: do not ride it.")];
+        Assert.Equal(findings, table.Findings.Select(finding => (finding.Id, finding.Text, finding.Stop)));
         Assert.Equal([0.2, 0.75, 0.05], table.Rows[0], Near);
         Assert.Equal([0.7, 0.25, 0.05], table.Rows[1], Near);
         Assert.Equal([0.5, 0.25, 0.25], table.NoneRow ?? [], Near);

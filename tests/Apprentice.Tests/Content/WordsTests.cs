@@ -84,13 +84,13 @@ public sealed partial class WordsTests
     static IEnumerable<string> Parts() =>
     [
         .. Enum.GetNames<Aspect>(), .. Enum.GetNames<MarkWord>(), .. Enum.GetNames<InShort>(),
-        "what", "fair", "not-settled", "first", "keys", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
+        "what", "fair", "not-settled", "first", "keys", "plain", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
         "stay", "help", "pause", "quit",
     ];
 
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|figure|first|grade|guide|help|home|job|key|name|own|past|pause|people|reading|scale|seen|sheet|spoken|story|strength|topics|unused|who|why|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|past|pause|people|plain|plate|reading|readings|real|scale|search|seen|sheet|source|sources|spoken|story|strength|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

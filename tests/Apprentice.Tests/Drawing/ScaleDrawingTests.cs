@@ -39,7 +39,7 @@ public sealed class ScaleDrawingTests
     [Fact]
     public void Every_row_is_as_wide_as_the_window()
     {
-        foreach (var scale in (Scale[])[new Scale.Vernier(0.05), new Scale.Ruled(Tape: true, Inches: false), new Scale.Ruled(Tape: false, Inches: true)])
+        foreach (var scale in (Scale[])[new Scale.Vernier(0.05), new Scale.Vernier(-0.2) { Inside = true }, new Scale.Ruled(Tape: false, Inches: true) { Pins = true }, new Scale.Ruled(Tape: true, Inches: false), new Scale.Ruled(Tape: false, Inches: true)])
         {
             foreach (var room in (int[])[0, 6, 9, 13, 40])
                 Assert.All(ScaleDrawing.Rows(ScaleView.Of(scale, 31.42, 58, new ScaleWindow()), room, "part"), r => Assert.Equal(58, r.Length));
@@ -54,6 +54,15 @@ public sealed class ScaleDrawingTests
             var rows = ScaleDrawing.Rows(ScaleView.Of(new Scale.Ruled(Tape: true, Inches: false), 1955.3, 58, new ScaleWindow(0, shift)), 8, "part");
             Assert.All(rows[^1].Split(' ', StringSplitOptions.RemoveEmptyEntries), f => Assert.Equal(4, f.Length));
         }
+    }
+
+    [Fact]
+    public void A_pointer_stands_over_its_place_and_none_is_drawn_outside_the_window()
+    {
+        var view = ScaleView.Of(new Scale.Ruled(Tape: false, Inches: false), 310, 58, new ScaleWindow());
+        var rows = ScaleDrawing.Pointers(view, [(310, "right"), (300, "you"), (900, "far")]);
+        Assert.Equal(new[] { view.DotOf(300), view.DotOf(310) }, Dots(rows, (4 * rows.Count) - 1));
+        Assert.DoesNotContain("far", string.Concat(rows), StringComparison.Ordinal);
     }
 
     static IEnumerable<int> Dots(IReadOnlyList<string> rows, int y)

@@ -15,7 +15,7 @@ public sealed class ScaleViewTests
         for (var n = 0; n < Count; n++)
         {
             var columns = 58 + rng.Below(141);
-            var zeroError = (rng.Below(7) - 3) * 0.05;
+            var zeroError = (rng.Below(9) - 4) * 0.05;
             var scale = Some(rng, zeroError);
             var value = 0.5 + (rng.Unit() * (scale switch { Scale.Vernier => 149, Scale.Ruled { Tape: true } => 2990, _ => 590 }));
             var read = scale is Scale.Vernier vernier
@@ -96,12 +96,28 @@ public sealed class ScaleViewTests
         Assert.Equal(ReadBack.ByEye(here), ReadBack.ByEye(moved), 9);
     }
 
-    static Scale Some(Rng rng, double zeroError) => rng.Below(6) switch
+    // Half a link is 12.7 mm (ISO 9633). Over 12 links: 304.8 mm new, 306.3 and 307.8 worn. Source: facts T7.
+    [Theory]
+    [InlineData(304.8)]
+    [InlineData(306.3)]
+    [InlineData(307.8)]
+    public void The_pins_of_a_chain_lie_half_a_link_apart_and_the_last_one_is_read(double millimetres)
+    {
+        var view = ScaleView.Of(new Scale.Ruled(Tape: false, Inches: true) { Pins = true }, millimetres, 198, new ScaleWindow(3));
+        Assert.Equal(25, view.Pins.Count);
+        Assert.Equal(view.Edge, view.Pins[^1]);
+        Assert.Equal(millimetres / 24, (view.Pins[^1] - view.Pins[0]) / view.DotsPerMm / 24, 1.0 / view.DotsPerMm / 24);
+        Assert.InRange(view.DotOf(millimetres) - view.Edge, -1, 1);
+    }
+
+    static Scale Some(Rng rng, double zeroError) => rng.Below(8) switch
     {
         0 => new Scale.Ruled(Tape: false, Inches: false),
         1 => new Scale.Ruled(Tape: false, Inches: true),
         2 => new Scale.Ruled(Tape: true, Inches: false, Around: rng.Below(2) == 0),
         3 => new Scale.Ruled(Tape: true, Inches: true),
+        4 => new Scale.Ruled(Tape: false, Inches: true) { Pins = true },
+        5 or 6 => new Scale.Vernier(zeroError) { Inside = true },
         _ => new Scale.Vernier(zeroError),
     };
 

@@ -18,6 +18,12 @@ public sealed class ScaleScreenTests
     [InlineData("scale-rule-words", "rule", "RW")]
     [InlineData("scale-rule-wrong", "rule", "Rlong{Enter}")]
     [InlineData("scale-inches", "inches", "R")]
+    [InlineData("scale-inches-words", "inches", "RW")]
+    [InlineData("scale-chain", "rule, inches, pins", "")]
+    [InlineData("scale-chain-words", "rule, inches, pins", "W")]
+    [InlineData("scale-inside", "caliper, inside", "R")]
+    [InlineData("scale-inside-closed", "caliper, inside", "R+Z")]
+    [InlineData("scale-inside-words", "caliper, inside", "RW")]
     [InlineData("scale-tape", "tape", "R")]
     [InlineData("scale-tape-moved", "tape", "R+{Right}{Right}{Right}")]
     [InlineData("scale-caliper", "caliper", "R")]
@@ -59,6 +65,8 @@ public sealed class ScaleScreenTests
     [InlineData("rule", "12 3/8", "Write the unit with \"12 3/8\": mm or in. This scale is in mm.")]
     [InlineData("inches", "12.25", "Write the unit with \"12.25\": mm or in. This scale is in inches.")]
     [InlineData("rule", "9000", "9000 mm cannot be read here. The tool reads from 1 to 600 mm. Look at the unit.")]
+    [InlineData("inches", "99 in", "99 in cannot be read here. The tool reads from 1/32 in to 23 5/8 in. Look at the unit.")]
+    [InlineData("inches", "12 3/0 in", "\"12 3/0 in\" is not a length. Type what you read, for example 12 3/8 in.")]
     public void A_bad_reading_is_told_with_what_would_do_and_kept(string tool, string text, string sentence)
     {
         var screen = Assert.IsType<ScaleScreen>(Keys(Task(tool).Start(), $"R{text}{{Enter}}"));
@@ -120,7 +128,7 @@ public sealed class ScaleScreenTests
         Assert.All(clues, c =>
         {
             var task = ReadingTask.Of(c.Name, c, _ => 300, 1, new HelpScreen(new HomeScreen()), (_, r) => Turn.To(new Taken(r)));
-            Assert.Equal(c.FromTo, task?.Datums[0]);
+            Assert.Equal(c.Datum.Length > 0 ? c.Datum : c.FromTo, task?.Datums[0]);
             Assert.Equal(((Shows.Measured)c.Shows).Slips.Count + 1, task?.Datums.Count);
         });
     }
@@ -167,14 +175,16 @@ public sealed class ScaleScreenTests
     static ReadingTask Task(string tool)
     {
         Screen below = new HelpScreen(new HomeScreen());
-        double[] exact = tool switch { "caliper" => [31.17, 28.42], "tape" => [1955.3, 1986.1], _ => [310.3, 294.1, 321.2] };
+        double[] exact = tool switch { "rule, inches, pins" => [306.9], "caliper, inside" => [27.17, 26.6], "caliper" => [31.17, 28.42], "tape" => [1955.3, 1986.1], _ => [310.3, 294.1, 321.2] };
         string[] datums = tool switch
         {
+            "rule, inches, pins" => ["middle of a pin to the middle of the 24th after it"],
+            "caliper, inside" => ["across the bore, below the slot", "across the slot"],
             "caliper" => ["over the clamped zone, square to the tube", "over the taper beside it"],
             "tape" => ["round the bed of the rim, where the tyre sits", "round the outer edge of the rim"],
             _ => ["middle of the hinge pin to middle of the clamp bolt", "middle of the hinge pin to the edge of the clamp", "lower hinge plate to middle of the clamp bolt"],
         };
-        var scale = Scale.Of(tool is "inches" ? "rule" : tool, tool is "inches", zeroError: 0.05) ?? throw new InvalidOperationException(tool);
+        var scale = Scale.Of(tool is "inches" ? "rule, inches" : tool, zeroError: 0.05) ?? throw new InvalidOperationException(tool);
         return new ReadingTask("Job 12   stem length", tool is "inches" ? "rule" : tool, datums, d => exact[d], scale is Scale.Vernier ? 0.05 : 0.5)
         {
             Scale = scale is Scale.Ruled { Tape: true } ruled ? ruled with { Around = true } : scale,

@@ -1,6 +1,7 @@
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
+using Apprentice.Plain;
 using Apprentice.Screens;
 
 namespace Apprentice.Tests.Screens;
@@ -15,15 +16,23 @@ sealed class Talk
     readonly Conversation _conversation;
 
     public Talk(IReadOnlyList<Topic> topics, params LogEntry[] before)
+        : this(plain: false, topics, before)
+    {
+    }
+
+    public Talk(bool plain, IReadOnlyList<Topic> topics, params LogEntry[] before)
     {
         LogEntry[] all = [new LogEntry.Began(Luck), .. before];
         Entries.AddRange(all.Select(Stamp));
-        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)), Append, Save);
+        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain }, Append, Save);
     }
 
     public List<Logged> Entries { get; } = [];
 
     public List<(string Name, string Text)> Sheets { get; } = [];
+
+    /// <summary>Time between two entries.</summary>
+    public TimeSpan Pace { get; set; } = TimeSpan.FromMinutes(1);
 
     public PageSize Size { get; set; } = new(80, 24);
 
@@ -54,9 +63,18 @@ sealed class Talk
         return this;
     }
 
+    /// <summary>What plain lines say when these lines are typed.</summary>
+    public string Say(params string[] lines)
+    {
+        using var typed = new StringReader(string.Concat(lines.Select(l => l + "\n")));
+        using var said = new StringWriter { NewLine = "\n" };
+        Assert.Equal(0, PlainHost.Run(_conversation, new PlainDesk(typed, said, Echo: true)));
+        return said.ToString();
+    }
+
     Logged Append(LogEntry entry)
     {
-        Entries.Add(Stamp(entry, Entries.Count));
+        Entries.Add(new Logged(Entries[^1].At + Pace, entry));
         return Entries[^1];
     }
 

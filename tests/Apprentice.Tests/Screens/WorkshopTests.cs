@@ -38,6 +38,10 @@ public sealed class WorkshopTests
     }
 
     [Fact]
+    public void A_workshop_that_is_set_up_is_changed_from_the_page_behind_0() =>
+        Assert.IsType<WorkshopNameScreen>(new Talk([Corpus.Sample]).Keys(SetUp + "205").Screen);
+
+    [Fact]
     public void The_start_page_says_what_the_lead_sees() =>
         Assert.Contains("Jo sees how many jobs you did", new Talk([Corpus.Sample]).Keys(SetUp + "2").Text, StringComparison.Ordinal);
 
@@ -62,7 +66,7 @@ public sealed class WorkshopTests
     {
         var talk = TwoPeople().Keys("1").Keys("1123A292{Enter}0");
         Assert.Contains("1 done", talk.Text, StringComparison.Ordinal);
-        Assert.Contains("0 done", talk.Keys("52").Text, StringComparison.Ordinal);
+        Assert.Contains("0 done", talk.Keys("62").Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -100,7 +104,7 @@ public sealed class WorkshopTests
     {
         var before = new Talk([Corpus.Sample]).Keys("1123A151{Enter}{Enter}Sam{Enter}");
         var after = new Talk([Corpus.Sample with { Version = "another" }], [.. before.Entries.Skip(1).Select(e => e.What)]);
-        Assert.Contains("The topic was changed since", after.Keys("41").Text, StringComparison.Ordinal);
+        Assert.Contains("The topic was changed since", after.Keys("51").Text, StringComparison.Ordinal);
         Assert.Contains("Which one  not yet", after.Text, StringComparison.Ordinal);
     }
 

@@ -28,12 +28,21 @@ public sealed class LogTests : IDisposable
         new LogEntry.JobStarted(1, "Sam", "bar", "v1", 0, new CaseRequest("own", "grips", "told", Selection.AsTheyCome, Channel.Bench), Guided: false, 1),
         new LogEntry.Looked(3, new Look("stem", 1, 310.5, 2), new Finding("stem", Channel.Photo, new Seen.Reading(0.1 + 0.2), 0)),
         new LogEntry.Looked(3, new Look("plate", 0), new Finding("plate", Channel.Bench, new Seen.Named("worn"))),
+        new LogEntry.Looked(3, new Look("plate", 1, OwnFinding: "2012", Writing: 3, OwnBearing: Bearing.Date), new Finding("plate", Channel.Bench, new Seen.Named("2012"), Writing: 3)),
         new LogEntry.Looked(3, new Look("bend", 0), new Finding("bend", Channel.Phone, new Seen.Hidden())),
         new LogEntry.Answered(3, Full, new Verdict(InShort.RightByLuck, [new AspectMark(Aspect.Certainty, -0.25, "grade.rule.sure")], Sound: false, SafetyError: true)),
         new LogEntry.Questioned(3, "Zu kurz? {\"a\": 1}"),
         new LogEntry.Paused(3),
         new LogEntry.Paused(null),
+        new LogEntry.DrillStarted(1, null, "vernier", ulong.MaxValue),
+        new LogEntry.DrillAsked(1, new DrillDraw("zero", ulong.MaxValue, 3)),
+        new LogEntry.DrillAsked(1, new DrillDraw("plain", 0, null)),
+        new LogEntry.DrillAnswered(1, "27.15 mm", Right: true),
+        new LogEntry.DrillEnded(1),
+        new LogEntry.RealPartRead(2, null, "spokes", 5, 2, 288.5, "288.5 mm"),
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
+        new LogEntry.LessonRead(null, "rim-size/overview.md"),
+        new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
     ];
 
     static Given Full => new(
@@ -108,6 +117,22 @@ public sealed class LogTests : IDisposable
         File.WriteAllText(file, "");
         var refused = Assert.Throws<LogException>(() => Log.Open(Path.Combine(file, "log.db")));
         Assert.StartsWith($"{Path.Combine(file, "log.db")} cannot be written:", refused.Message, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_look_from_before_writings_were_chosen_is_still_read()
+    {
+        using (var log = Log.Open(FilePath)) log.Append(new Logged(At, Entries[7]));
+        using (var file = new LiteDB.LiteDatabase(new LiteDB.ConnectionString { Filename = FilePath, Collation = LiteDB.Collation.Binary }))
+        {
+            var entries = file.GetCollection("log", LiteDB.BsonAutoId.Int64);
+            var old = entries.FindAll().Single();
+            foreach (var field in new[] { "finding", "writing", "bearing" }) Assert.True(old["look"].AsDocument.Remove(field));
+            Assert.True(old["shown"].AsDocument.Remove("writing"));
+            Assert.True(entries.Update(old));
+        }
+        using var again = Log.Open(FilePath);
+        Assert.Equivalent(Entries[7], Assert.Single(again.Read()).What, strict: true);
     }
 
     [Fact]

@@ -1,0 +1,56 @@
+using System.Globalization;
+using System.Net;
+using System.Text;
+using Apprentice.Drawing.Figures;
+
+namespace Apprentice.Drawing;
+
+/// <summary>A sketch as a scalable picture for print: the same geometry as on the screen, in mm.</summary>
+static class SketchSvg
+{
+    const double Margin = 0.04;
+    const double ThinShare = 0.004;
+
+    /// <summary>The SVG element of a sketch.</summary>
+    /// <param name="sketch">The sketch.</param>
+    /// <param name="id">A name that no other picture of the page has: fills are called after it.</param>
+    public static string Of(Sketch sketch, string id)
+    {
+        var (low, high) = sketch.Bounds();
+        var (width, height) = (Math.Max(1, high.X - low.X), Math.Max(1, high.Y - low.Y));
+        var size = Math.Max(width, height);
+        var edge = size * Margin;
+        var pen = size * ThinShare;
+        var svg = new StringBuilder($"<svg xmlns=\"http://www.w3.org/2000/svg\" viewBox=\"{N(low.X - edge)} {N(-high.Y - edge)} {N(width + (2 * edge))} {N(height + (2 * edge))}\" role=\"img\">");
+        _ = svg.Append("<defs>").Append(Pattern($"{id}-hatch", size / 40, pen, "M0,0 L1,-1 M-.25,.25 L.25,-.25 M.75,-.75 L1.25,-1.25")).Append(Pattern($"{id}-back", size / 40, pen, "M0,-1 L1,0 M-.25,-.75 L.25,-.25 M.75,-.25 L1.25,.25")).Append("</defs>");
+        foreach (var ink in sketch.Inks) _ = svg.Append(PathOf(ink, id, pen));
+        foreach (var caption in sketch.Captions)
+            _ = svg.Append($"<text x=\"{N(caption.At.X)}\" y=\"{N(-caption.At.Y)}\" font-size=\"{N(size / 22)}\" text-anchor=\"middle\" dominant-baseline=\"middle\">{WebUtility.HtmlEncode(caption.Text.Trim())}</text>");
+        return svg.Append("</svg>").ToString();
+    }
+
+    static string Pattern(string id, double step, double pen, string path) =>
+        $"<pattern id=\"{id}\" width=\"{N(step)}\" height=\"{N(step)}\" patternUnits=\"userSpaceOnUse\"><path d=\"{path}\" transform=\"scale({N(step)}) translate(0 1)\" stroke=\"#000\" stroke-width=\"{N(pen / step)}\" fill=\"none\"/></pattern>";
+
+    static string PathOf(Ink ink, string id, double pen)
+    {
+        var path = string.Join(' ', ink.Path.Select((s, i) => $"{(i == 0 ? "M" : "L")}{N(s.X)},{N(-s.Y)}")) + (ink.Closed ? " Z" : "");
+        var fill = ink.Fill switch
+        {
+            Fill.None => "none",
+            Fill.Clear => "#fff",
+            Fill.Solid => "#000",
+            Fill.Hatch => $"url(#{id}-hatch)",
+            Fill.HatchBack => $"url(#{id}-back)",
+            Fill.Half => "#999",
+            _ => "#ddd",
+        };
+        var width = ink.Pen switch { Pen.None => 0, Pen.Bold => 2 * pen, _ => pen };
+        var dashes = ink.Pen == Pen.Dashed ? $" stroke-dasharray=\"{N(6 * pen)} {N(4 * pen)}\"" : "";
+        // What is hatched hides what lies behind it.
+        var behind = ink.Fill is Fill.Hatch or Fill.HatchBack ? $"<path d=\"{path}\" fill=\"#fff\"/>" : "";
+        return $"{behind}<path d=\"{path}\" fill=\"{(ink.Closed ? fill : "none")}\" stroke=\"#000\" stroke-width=\"{N(width)}\"{dashes}/>";
+    }
+
+    static string N(double value) => value.ToString("0.###", CultureInfo.InvariantCulture);
+}
