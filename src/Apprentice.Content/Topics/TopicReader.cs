@@ -66,12 +66,10 @@ public static class TopicReader
         var pitfalls = NoteReader.Pitfalls(draft);
         var sources = NoteReader.Sources(draft, register);
         var accesses = NoteReader.Accesses(draft);
-        var provenances = PopulationReader.Provenances(draft);
-        var lines = PopulationReader.Lines(draft);
+        var (provenances, lines) = (PopulationReader.Provenances(draft), PopulationReader.Lines(draft));
         PartReader.Names(draft);
         EventReader.Names(draft);
-        var wants = ShopReader.Wants(draft);
-        var spares = ShopReader.Spares(draft);
+        var (wants, spares) = (ShopReader.Wants(draft), ShopReader.Spares(draft));
         var parts = PartReader.Parts(draft, Hazardous(spares));
         var dimensions = SizeReader.Dimensions(draft);
         var clues = ClueReader.Clues(draft, dimensions);
@@ -100,7 +98,9 @@ public static class TopicReader
             Sources = sources,
             Costs = ShopReader.Costs(draft),
             Published = PublishedReader.Sizes(draft),
-        } with { State = state, CheckedBy = checkedBy };
+            State = state,
+            CheckedBy = checkedBy,
+        };
     }
 
     static HashSet<string> Hazardous(IReadOnlyList<Spare> spares) =>
