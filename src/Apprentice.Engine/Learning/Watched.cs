@@ -1,6 +1,8 @@
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Histories;
+using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Learning;
@@ -11,7 +13,9 @@ sealed class Watched
     /// <summary>A finding says something from so many decibans on: "some" on the screen.</summary>
     public const double Says = 3;
 
-    const double Right = 0.5;
+    const double Half = 0.5;
+    const double Twice = 2;
+    const double Tiny = 1e-300;
     readonly double[]?[] _before;
 
     public Watched(Workbench bench, Case made, Answer answer, Grade grade)
@@ -55,22 +59,58 @@ sealed class Watched
     {
         var belief = Parts[part];
         if (Named(part) is not { } named) return !belief.Settled;
-        return named == belief.Leading || belief.Classes[named].Belief >= belief.Highest - (Right * (1 - belief.SettleAt));
+        return named == belief.Leading || belief.Classes[named].Belief >= belief.Highest - (Half * (1 - belief.SettleAt));
     }
 
     /// <summary>Index of the true class of a part.</summary>
     public int TrueClass(int part) => Parts[part].ClassOf(Made.Truth.Kinds[Scene.Table.Names.Part(Parts[part].Part)]);
 
-    /// <summary>What one finding alone says of a part asked.</summary>
-    /// <param name="part">Index of the part asked.</param>
-    /// <param name="finding">Index of the finding.</param>
-    /// <returns>Log likelihoods per class up to a constant; null when the finding says nothing of the part.</returns>
-    public IReadOnlyList<double>? Alone(int part, int finding)
+    public PitfallClass? ClassOf(string pitfall) => Topic.Pitfalls.FirstOrDefault(p => p.Id == pitfall)?.Class;
+
+    /// <summary>Tags of lines that kept the old part, with their bits.</summary>
+    public IEnumerable<(Tag Tag, int Bit)> KeptOldTags => Scene.Table.Tags.Select((t, i) => (t, i)).Where(t => ClassOf(t.t.Pitfall) == PitfallClass.KeptOldLine);
+
+    /// <summary>The class at which one finding alone points, when it is not the leading one and fits the finding at least twice as well as that; else null.</summary>
+    public int? PointsElsewhere(int part, int finding)
     {
-        var index = Scene.Table.Names.Part(Parts[part].Part);
-        var before = _before[part] ??= Scene.ClassWeights(index, Scene.Nothing);
-        var after = Scene.ClassWeights(index, Scene.Reader.SetOf([Grade.Findings[finding]]).All);
-        if (!(after.Sum() > 0)) return null;
-        return [.. after.Select((w, c) => before[c] > 0 ? Quantities.Real.Log(Math.Max(w, 1e-300) / before[c]) : double.NegativeInfinity)];
+        if (Alone(part, finding) is not { } alone) return null;
+        var before = Before(part);
+        var best = Enumerable.Range(0, alone.Count).MaxBy(c => alone[c] + Real.Log(Math.Max(before[c], Tiny)));
+        return best != Parts[part].Leading && alone[best] - alone[Parts[part].Leading] >= Real.Log(Twice) ? best : null;
+    }
+
+    /// <summary>What the findings would amount to if each were taken by itself: the likeliest class and its chance; null when they rule each other out.</summary>
+    public (int Class, double Chance)? OneByOne(int part)
+    {
+        var logs = Before(part).Select(w => Real.Log(Math.Max(w, Tiny))).ToArray();
+        for (var f = 0; f < Grade.Findings.Count; f++)
+        {
+            if (Alone(part, f) is not { } alone) return null;
+            for (var c = 0; c < logs.Length; c++) logs[c] += alone[c];
+        }
+
+        var best = Array.IndexOf(logs, logs.Max());
+        return (best, 1 / logs.Sum(l => Real.Exp(l - logs[best])));
+    }
+
+    /// <summary>True when two findings read different parts that one event changes together.</summary>
+    public bool HasLinked(IReadOnlyList<Finding> findings) => findings.Where((f, i) => LinksTo(f, findings.Take(i))).Any();
+
+    /// <summary>True when an event that changes several parts together links a finding to an earlier one of another part.</summary>
+    public bool LinksTo(Finding finding, IEnumerable<Finding> earlier)
+    {
+        if (ClueOf(finding.Clue).Node is not Node.OfPart node) return false;
+        var others = earlier.Select(f => ClueOf(f.Clue).Node).OfType<Node.OfPart>().Select(n => n.Part).Where(p => p != node.Part).ToHashSet(StringComparer.Ordinal);
+        return Topic.Events.Select(e => e.Effects.OfType<Effect.ChangeKind>().Select(c => c.Part).ToList()).Any(parts => parts.Contains(node.Part) && parts.Any(others.Contains));
+    }
+
+    double[] Before(int part) => _before[part] ??= Scene.ClassWeights(Scene.Table.Names.Part(Parts[part].Part), Scene.Nothing);
+
+    // Log likelihood of one finding per class; null when nothing allows it.
+    List<double>? Alone(int part, int finding)
+    {
+        var before = Before(part);
+        var after = Scene.ClassWeights(Scene.Table.Names.Part(Parts[part].Part), Scene.Reader.SetOf([Grade.Findings[finding]]).All);
+        return after.Sum() > 0 ? [.. after.Select((w, c) => Real.Log(Math.Max(w, Tiny) / Math.Max(before[c], Tiny)))] : null;
     }
 }
