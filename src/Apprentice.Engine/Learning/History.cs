@@ -19,7 +19,17 @@ public sealed record History
     public string? Current { get; private init; }
 
     /// <summary>Jobs, oldest first; job n is at index n − 1.</summary>
-    public IReadOnlyList<PastJob> Jobs { get; private init; } = [];
+    public IReadOnlyList<PastJob> Jobs => AllJobs;
+
+    /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
+    public ImmutableList<int> Answered { get; private init; } = [];
+
+    SkillBook? _book;
+
+    /// <summary>Everybody's skills. Worked out when first asked for, from the last state that was.</summary>
+    public SkillBook Book => _book = SkillBook.Of(this, _book);
+
+    ImmutableList<PastJob> AllJobs { get; init; } = [];
 
     /// <summary>The workshop, or null when none was set up.</summary>
     public LogEntry.WorkshopSet? Workshop { get; private init; }
@@ -33,6 +43,19 @@ public sealed record History
     /// <param name="person">A name, or null for nobody known.</param>
     /// <param name="lesson">Path of the lesson.</param>
     public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
+
+    /// <summary>Topics that the lead chose for this month; empty for all.</summary>
+    public IReadOnlyList<string> MonthTopics { get; private init; } = [];
+
+    /// <summary>Sets of jobs aimed at a habit, oldest first.</summary>
+    public IReadOnlyList<Aim> Aims { get; private init; } = [];
+
+    /// <summary>Habits that were shown to a learner.</summary>
+    public ImmutableHashSet<(string Person, Habit Habit)> HabitsTold { get; private init; } = [];
+
+    /// <summary>The last placement a person asked for: its topics, and the number of the first job that can belong to it.</summary>
+    public ImmutableDictionary<string, (IReadOnlyList<string> Topics, int From)> Placements { get; private init; } =
+        ImmutableDictionary<string, (IReadOnlyList<string>, int)>.Empty;
 
     /// <summary>Drills, oldest first; drill n is at index n − 1.</summary>
     public IReadOnlyList<PastDrill> Drills { get; private init; } = [];
@@ -55,11 +78,21 @@ public sealed record History
         LogEntry.PersonAdded added => (added.Job is { } job ? Changed(job, j => j with { Person = added.Name }) : this) with
         {
             People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
+            _book = added.Job is null ? _book : null,
         },
         LogEntry.SatDown sat => this with { Current = sat.Name },
-        LogEntry.JobStarted started => this with { Jobs = [.. Jobs, new PastJob(started, entry.At)] },
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)) },
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
-        LogEntry.Answered answered => Changed(answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Ended = entry.At }),
+        LogEntry.Answered answered => Changed(
+            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = answered.Observed, Ended = entry.At }) with
+        {
+            Answered = Answered.Add(answered.Job),
+        },
+        LogEntry.Updated updated => Changed(updated.Job, j => j with { Updates = [.. j.Updates, updated] }),
+        LogEntry.HabitTold told => this with { HabitsTold = HabitsTold.Add((told.Person, told.Habit)) },
+        LogEntry.AimedAt aimed => this with { Aims = [.. Aims, new Aim(aimed.Person, aimed.Habit, NextJob)] },
+        LogEntry.PlacementAsked asked => this with { Placements = Placements.SetItem(asked.Person, (asked.Topics, NextJob)) },
+        LogEntry.TopicsChosen chosen => this with { MonthTopics = chosen.Topics },
         LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
         LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
         LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
@@ -107,9 +140,7 @@ public sealed record History
     History Changed(int job, Func<PastJob, PastJob> change)
     {
         if (job < 1 || job > Jobs.Count) throw new ArgumentException($"Job {job} was never started.", nameof(job));
-        var jobs = Jobs.ToArray();
-        jobs[job - 1] = change(jobs[job - 1]);
-        return this with { Jobs = jobs };
+        return this with { AllJobs = AllJobs.SetItem(job - 1, change(AllJobs[job - 1])) };
     }
 }
 
@@ -130,6 +161,12 @@ public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
     /// <summary>The grade in short, or null while it is unfinished.</summary>
     public Verdict? Verdict { get; init; }
 
+    /// <summary>What the answer showed; empty while it is unfinished and in old entries.</summary>
+    public IReadOnlyList<Observed> Observed { get; init; } = [];
+
+    /// <summary>How sure the learner was before and after a check, where that was asked.</summary>
+    public IReadOnlyList<LogEntry.Updated> Updates { get; init; } = [];
+
     /// <summary>When it was answered, or null.</summary>
     public DateTimeOffset? Ended { get; init; }
 
@@ -139,3 +176,9 @@ public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
     /// <summary>True when it was answered and was not guided.</summary>
     public bool Counts => Given is not null && !Started.Guided;
 }
+
+/// <summary>A set of jobs aimed at a habit.</summary>
+/// <param name="Person">Whose.</param>
+/// <param name="Habit">The habit.</param>
+/// <param name="From">Number of the first job on this file that can belong to it.</param>
+public sealed record Aim(string Person, Habit Habit, int From);
