@@ -86,5 +86,8 @@ public static class Spoken
     /// <summary>A text that begins with a capital letter.</summary>
     public static string Capital(string text) => text.Length == 0 ? text : char.ToUpperInvariant(text[0]) + text[1..];
 
+    /// <summary>A text with a small first letter, to stand inside a line.</summary>
+    public static string Lower(string text) => text.Length == 0 ? text : char.ToLowerInvariant(text[0]) + text[1..];
+
     static int Whole(double value) => (int)Math.Round(value, MidpointRounding.AwayFromZero);
 }

@@ -19,6 +19,7 @@ static class LearningDocument
             ["before"] = e.Before,
             ["after"] = e.After,
         },
+        LogEntry.PinSet e => new() { ["person"] = e.Person, ["hash"] = e.Hash },
         LogEntry.HabitTold e => new() { ["person"] = e.Person, ["habit"] = e.Habit.ToString() },
         LogEntry.AimedAt e => new() { ["person"] = e.Person, ["habit"] = e.Habit.ToString() },
         LogEntry.PlacementAsked e => new() { ["person"] = e.Person, ["topics"] = Texts(e.Topics) },
@@ -31,6 +32,7 @@ static class LearningDocument
     {
         nameof(LogEntry.Updated) => new LogEntry.Updated(
             d["job"].AsInt32, d["look"].AsInt32, d["part"].AsString, d["of"].AsString, d["before"].AsInt32, d["after"].AsInt32),
+        nameof(LogEntry.PinSet) => new LogEntry.PinSet(d["person"].AsString, JobFields.Text(d["hash"])),
         nameof(LogEntry.HabitTold) => new LogEntry.HabitTold(d["person"].AsString, Enum.Parse<Habit>(d["habit"].AsString)),
         nameof(LogEntry.AimedAt) => new LogEntry.AimedAt(d["person"].AsString, Enum.Parse<Habit>(d["habit"].AsString)),
         nameof(LogEntry.PlacementAsked) => new LogEntry.PlacementAsked(d["person"].AsString, Texts(d["topics"])),

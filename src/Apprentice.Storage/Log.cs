@@ -13,16 +13,23 @@ public sealed class Log : IDisposable
     const int HeadAt = 32;
 
     readonly FileStream _lock;
-    readonly LiteDatabase _file;
     readonly string _path;
-    readonly ILiteCollection<BsonDocument> _entries;
+    LiteDatabase _file;
+    ILiteCollection<BsonDocument> _entries;
 
     static ReadOnlySpan<byte> Head => "** This is a LiteDB file **"u8;
 
     Log(FileStream held, LiteDatabase file, string path)
     {
         (_lock, _file, _path) = (held, file, path);
-        _entries = file.GetCollection("log", BsonAutoId.Int64);
+        _entries = EntriesOf(file);
+        Sign(file);
+    }
+
+    static ILiteCollection<BsonDocument> EntriesOf(LiteDatabase file) => file.GetCollection("log", BsonAutoId.Int64);
+
+    static void Sign(LiteDatabase file)
+    {
         var about = file.GetCollection("about");
         if (about.FindById("schema") is not { } known)
         {
@@ -46,12 +53,7 @@ public sealed class Log : IDisposable
         try
         {
             if (!IsOurs(full)) throw Foreign(full, null);
-            var mapper = new BsonMapper { TrimWhitespace = false, EmptyStringToNull = false };
-            file = new LiteDatabase(
-                new ConnectionString { Filename = full, Connection = ConnectionType.Direct, Collation = Collation.Binary }, mapper)
-            {
-                UtcDate = true,
-            };
+            file = Database(full);
             return new Log(held, file, full);
         }
         catch (Exception e)
@@ -65,6 +67,42 @@ public sealed class Log : IDisposable
             throw;
         }
     }
+
+    static LiteDatabase Database(string full) => new(
+        new ConnectionString { Filename = full, Connection = ConnectionType.Direct, Collation = Collation.Binary },
+        new BsonMapper { TrimWhitespace = false, EmptyStringToNull = false })
+    {
+        UtcDate = true,
+    };
+
+    /// <summary>Writes the log anew with these entries alone: the only way in which something is ever taken out of it. The old file is gone when it returns; until then it is whole.</summary>
+    /// <param name="entries">Entries, oldest first.</param>
+    public void Rewrite(IReadOnlyList<Logged> entries)
+    {
+        var fresh = _path + ".new";
+        Remove(fresh);
+        using (var file = Database(fresh))
+        {
+            Sign(file);
+            EntriesOf(file).InsertBulk(entries.Select(EntryDocument.Of));
+            file.Checkpoint();
+        }
+
+        _file.Dispose();
+        File.Move(fresh, _path, overwrite: true);
+        Remove(Beside(_path));
+        _file = Database(_path);
+        _entries = EntriesOf(_file);
+    }
+
+    static void Remove(string path)
+    {
+        File.Delete(path);
+        File.Delete(Beside(path));
+    }
+
+    // The file into which the database writes first.
+    static string Beside(string path) => Path.Combine(Path.GetDirectoryName(path) ?? "", $"{Path.GetFileNameWithoutExtension(path)}-log{Path.GetExtension(path)}");
 
     /// <summary>All entries, oldest first.</summary>
     /// <exception cref="LogException">An entry cannot be read.</exception>

@@ -45,8 +45,16 @@ public static class Shell
         }
         var history = History.Of(log.Read());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
-        var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library };
-        return new Conversation(world, Append, Save);
+        var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Now = options.Clock.GetLocalNow() };
+        return new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p)));
+    }
+
+    /// <summary>Takes a person out of a log for good.</summary>
+    internal static History Erase(Log log, string person)
+    {
+        var left = PersonEntries.Without(log.Read(), person);
+        log.Rewrite(left);
+        return History.Of(left);
     }
 
     /// <summary>Writes a sheet into the folder one stands in, never over another file.</summary>

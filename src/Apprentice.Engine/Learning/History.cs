@@ -57,6 +57,9 @@ public sealed record History
     public ImmutableDictionary<string, (IReadOnlyList<string> Topics, int From)> Placements { get; private init; } =
         ImmutableDictionary<string, (IReadOnlyList<string>, int)>.Empty;
 
+    /// <summary>Hashes of the PINs that are set, by person.</summary>
+    public ImmutableDictionary<string, string> Pins { get; private init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>Drills, oldest first; drill n is at index n − 1.</summary>
     public IReadOnlyList<PastDrill> Drills { get; private init; } = [];
 
@@ -81,6 +84,7 @@ public sealed record History
             _book = added.Job is null ? _book : null,
         },
         LogEntry.SatDown sat => this with { Current = sat.Name },
+        LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
         LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)) },
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
         LogEntry.Answered answered => Changed(

@@ -24,6 +24,11 @@ public abstract record LogEntry
     /// <param name="Name">The name, or null for nobody.</param>
     public sealed record SatDown(string? Name) : LogEntry;
 
+    /// <summary>A PIN was set or taken away. It is a courtesy among people who share a machine, not encryption.</summary>
+    /// <param name="Person">Whose: a person, or the lead of the workshop.</param>
+    /// <param name="Hash">The PIN as a salted PBKDF2 hash in one text, or null for no PIN.</param>
+    public sealed record PinSet(string Person, string? Hash) : LogEntry;
+
     /// <summary>A job was put on the bench.</summary>
     /// <param name="Job">Number of the job on this file, from 1.</param>
     /// <param name="Person">Who does it, or null for nobody known.</param>

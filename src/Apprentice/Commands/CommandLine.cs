@@ -30,7 +30,7 @@ public static class CommandLine
     static RootCommand Root(Desk desk, Func<ScreenOptions, int> screens)
     {
         var topics = new Option<string?>("--topics") { Description = "Folder of topic files to use instead of the shipped ones", HelpName = "FOLDER", Recursive = true };
-        var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE" };
+        var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE", Recursive = true };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
@@ -46,6 +46,9 @@ public static class CommandLine
             FiguresCommand.Make(desk, topics),
             SheetsCommand.Make(desk, topics),
             PictureCommand.Make(desk, topics),
+            RecordsCommands.Export(desk, topics, data),
+            RecordsCommands.Import(desk, data),
+            RecordsCommands.Erase(desk, data),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
         return root;

@@ -16,6 +16,15 @@ namespace Apprentice.Screens;
 /// <param name="Looks">Looks in the order taken.</param>
 sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int Step, IReadOnlyList<Look> Looks)
 {
+    /// <summary>The session it belongs to, or null.</summary>
+    public Session? Session { get; init; }
+
+    /// <summary>What the learner holds for likeliest, where it is asked after each check; else null.</summary>
+    public Opinion? Opinion { get; init; }
+
+    /// <summary>How sure the learner was before and after the checks so far.</summary>
+    public IReadOnlyList<LogEntry.Updated> Updates { get; init; } = [];
+
     /// <summary>The topic.</summary>
     public Topic Topic => Bench.Topic;
 
@@ -82,18 +91,18 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     /// <summary>What a graded answer shows, for the log.</summary>
     /// <param name="given">The answer.</param>
     /// <param name="grade">Its grade.</param>
-    /// <param name="updates">How sure the learner was before and after a check, where that was asked.</param>
-    public IReadOnlyList<Observed> Observe(Given given, Grade grade, IReadOnlyList<LogEntry.Updated>? updates = null) =>
-        Observations.Of(Bench, Made, given.With(Looks), grade, updates);
+    public IReadOnlyList<Observed> Observe(Given given, Grade grade) => Observations.Of(Bench, Made, given.With(Looks), grade, Updates);
 
     /// <summary>A new job with its entry for the log.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="bench">The topic.</param>
     /// <param name="guided">True for a person's first job.</param>
-    public static (BenchJob Job, LogEntry Entry) New(World world, Workbench bench, bool guided)
+    /// <param name="planned">Request and seed that a plan made, or null.</param>
+    public static (BenchJob Job, LogEntry Entry) New(World world, Workbench bench, bool guided, Draw? planned = null)
     {
         var luck = world.History.Luck ?? 0;
-        var draw = guided ? Mix.First(bench.Topic, world.History.NextJob, luck) : Mix.Next(bench.Topic, world.History, luck);
+        var draw = guided ? Mix.First(bench.Topic, world.History.NextJob, luck) : planned ?? Mix.Next(bench.Topic, world.History, luck);
+        if (guided && planned is not null) draw = draw with { Request = draw.Request with { Want = planned.Request.Want } };
         var made = bench.Make(draw.Request, draw.Seed);
         if (made is null)
         {
@@ -111,7 +120,7 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
         var started = past.Started;
         if (world.Bench(started.Topic) is not { } bench || !string.Equals(bench.Topic.Version, started.Version, StringComparison.Ordinal)) return null;
         return bench.Make(started.Request, started.Seed) is { } made
-            ? new BenchJob(started.Job, bench, made, started.Guided, started.Step, past.Looks)
+            ? new BenchJob(started.Job, bench, made, started.Guided, started.Step, past.Looks) { Updates = past.Updates }
             : null;
     }
 

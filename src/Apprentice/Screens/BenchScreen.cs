@@ -44,7 +44,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line == On.OnOffer.Count
         ? Answer()
-        : Look(line, again: Cursor.Pending == 0 && line == Cursor.Marked);
+        : Look(world, line, again: Cursor.Pending == 0 && line == Cursor.Marked);
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Start.Home(world));
@@ -54,9 +54,9 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     {
         _ when key.Press == Screens.Press.Right => Card(world),
         'A' => Answer(),
-        'R' => Cursor.Marked < On.OnOffer.Count ? Look(Cursor.Marked, again: true) : Turn.To(this),
+        'R' => Cursor.Marked < On.OnOffer.Count ? Look(world, Cursor.Marked, again: true) : Turn.To(this),
         'L' => Card(world),
-        'S' => Safety(),
+        'S' => Safety(world),
         _ => null,
     };
 
@@ -68,31 +68,40 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var (cursor, taken) = Cursor.After(key, Count(world));
         var here = this with { Cursor = cursor, Note = "" };
         if (taken is not { } line) return Turn.To(here);
-        return line == On.OnOffer.Count ? here.Answer() : here.Look(line, again: false);
+        return line == On.OnOffer.Count ? here.Answer() : here.Look(world, line, again: false);
     }
 
     Turn Answer() => Turn.To(AnswerScreen.Of(On, this with { Note = "" }));
 
     Turn Card(World world) => CardScreen.Open(world, this, On.Topic, Cursor.Marked < On.OnOffer.Count ? On.OnOffer[Cursor.Marked].Id : On.OnOffer[0].Id);
 
-    Turn Safety()
+    Turn Safety(World world)
     {
         var line = On.OnOffer.ToList().FindIndex(c => c.Safety && On.Times(c.Id) == 0);
-        return line < 0 ? Turn.To(this) : Look(line, again: false);
+        return line < 0 ? Turn.To(this) : Look(world, line, again: false);
     }
 
-    Turn Look(int line, bool again)
+    /// <summary>Takes a check. Where it is asked how sure the learner is, first what they hold for likeliest.</summary>
+    /// <param name="world">What is known.</param>
+    /// <param name="line">Line of the check.</param>
+    /// <param name="again">True to take it once more.</param>
+    public Turn Look(World world, int line, bool again)
     {
         var clue = On.OnOffer[line];
         var here = this with { Cursor = new Cursor(line), Note = "" };
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
+        if (On.Opinion is null && !clue.Safety && Opinion.IsAsked(world, On)) return Turn.To(new OpinionScreen(here, line, again) { Cursor = Cursor.None });
         return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
-    Turn Seeing(BenchJob after) =>
-        Turn.To(this with { On = after, Help = Guide.Of(after) }, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+    Turn Seeing(BenchJob after)
+    {
+        var bench = this with { On = after, Help = Guide.Of(after) };
+        var asks = after.Opinion is not null && !after.Clue(after.Looks[^1].Clue).Safety && after.Findings[^1].Seen is not Seen.Hidden;
+        return Turn.To(asks ? new SureNowScreen(bench) : bench, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+    }
 
     // The scale that the learner reads, or null where the reading is shown.
     ReadingTask? Scale(Clue clue)

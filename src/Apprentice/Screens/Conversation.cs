@@ -6,7 +6,10 @@ namespace Apprentice.Screens;
 /// <param name="world">What is known at the start.</param>
 /// <param name="append">Puts an entry into the log and gives it back with its time; on the disk when it returns.</param>
 /// <param name="save">Writes a sheet (name, text) and returns a sentence that says where it lies, or why not.</param>
-sealed class Conversation(World world, Func<LogEntry, Logged> append, Func<string, string, string> save)
+/// <param name="clock">The time, or null to let it stand still.</param>
+/// <param name="keeping">What may be done with a person's records, or null for nothing.</param>
+sealed class Conversation(
+    World world, Func<LogEntry, Logged> append, Func<string, string, string> save, Func<DateTimeOffset>? clock = null, Keeping? keeping = null)
 {
     World _world = world;
 
@@ -36,7 +39,9 @@ sealed class Conversation(World world, Func<LogEntry, Logged> append, Func<strin
         if (key.Press != Screens.Press.Tick) Scroll = null;
         var turn = Everywhere(key) ?? (key.Press == Screens.Press.Tick ? Turn.To(Screen) : Screen.Press(_world, key));
         foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
-        Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Text)) : turn.Next;
+        if (turn.Erases is { } person && keeping is not null) _world = _world with { History = keeping.Erase(person) };
+        Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Moves is { } moved && keeping is not null ? keeping.Move(moved) : sheet.Text)) : turn.Next;
+        if (clock is not null) _world = _world with { Now = clock() };
         return !turn.Quits;
     }
 
@@ -63,3 +68,8 @@ sealed class Conversation(World world, Func<LogEntry, Logged> append, Func<strin
 
     Turn Aside() => Turn.To(new PauseScreen(Screen), new LogEntry.Paused(Screen.Job));
 }
+
+/// <summary>What may be done with the records of a person, apart from adding to them.</summary>
+/// <param name="Move">The text of the file with which a person's records go to another machine.</param>
+/// <param name="Erase">Takes a person out of the log for good, and gives back what is left.</param>
+sealed record Keeping(Func<string, string> Move, Func<string, History> Erase);

@@ -12,6 +12,9 @@ namespace Apprentice.Screens;
 /// <param name="Note">A sentence about the last key, or empty.</param>
 sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = false, string Note = "") : Screen
 {
+    /// <summary>Where a grade that was opened again goes back to, or null for the list of past jobs.</summary>
+    public Screen? Below { get; init; }
+
     /// <inheritdoc/>
     public override bool Slow => true;
 
@@ -60,17 +63,17 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             'L' or '3' => Turn.To(new CardsScreen(here)),
             'X' or '4' => Turn.To(new WrongScreen(here)),
             'D' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
-            _ when key.IsBack => Turn.To(Leave(world, Past ? new PastScreen() : new HomeScreen())),
-            _ when key.Press == Screens.Press.Enter => Past ? Turn.To(new PastScreen()) : Next(world),
+            _ when key.IsBack => Turn.To(Leave(world, Past ? Below ?? new PastScreen() : On.Session?.End ?? new HomeScreen())),
+            _ when key.Press == Screens.Press.Enter => Past ? Turn.To(Below ?? new PastScreen()) : Next(world),
             _ => Turn.To(here),
         };
     }
 
-    Turn Next(World world) => IsNameless(world) ? Turn.To(Leave(world, this)) : Start.Job(world);
+    Turn Next(World world) => IsNameless(world) ? Turn.To(Leave(world, this)) : On.Session is { } session ? session.Next(world) : Start.Today(world);
 
     Screen Leave(World world, Screen otherwise) => !Past && IsNameless(world) ? new NameScreen(On.Number) : otherwise;
 
-    bool IsNameless(World world) => world.Person is null && On.Guided && world.History.People.Count == 0;
+    bool IsNameless(World world) => On.Session?.End is null && world.Person is null && On.Guided && world.History.People.Count == 0;
 
     /// <summary>Remarks about safety stand above the marks.</summary>
     IEnumerable<string> Warnings(Telling telling) => Grade.Remarks.Where(IsWarning).Select(telling.Of);

@@ -1,116 +1,80 @@
 using Apprentice.Content;
-using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
 
-/// <summary>The start page of a person, or of nobody known.</summary>
+/// <summary>The start page of a person, or of nobody known: today's plan, what they can do, at most four sentences, and nine ways on.</summary>
 /// <param name="Note">A sentence about what just happened, or empty.</param>
 sealed record HomeScreen(string Note = "") : ChoiceScreen
 {
-    enum Line
-    {
-        GoOn,
-        Next,
-        Choose,
-        Own,
-        Drills,
-        Lessons,
-        Past,
-        Who,
-        Name,
-        Workshop,
-        People,
-    }
+    const int Short = 3;
+    const int Ways = 9;
+    const int Across = 3;
+
+    // Letters of the nine ways; Enter or 1 starts, and the digit 3 is three minutes.
+    const string Letters = " C BDLHJN";
 
     /// <inheritdoc/>
     public override bool Slow => true;
 
     /// <inheritdoc/>
-    public override Page Show(World world)
+    public override Page Show(World world) => new(
+        world.Person ?? Words.Of("program.name"),
+        world.Person is null ? Words.Of("home.nobody") : LearnerWords.Day(world.Now),
+        [
+            .. Note.Length > 0 ? [new Block.Text(Note), new Block.Gap(Drop: true)] : Array.Empty<Block>(),
+            .. HomeBlocks.Of(world),
+            .. world.Plain ? [new Block.Table([new("")], Rows(Names(world).Select(n => (string[])[n])))] : Array.Empty<Block>(),
+        ],
+        [Words.Of("home.key-start"), Words.Of("home.key-ways"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")])
     {
-        var done = world.History.JobsOf(world.Person).Where(j => j.Given is not null).ToList();
-        return new Page(
-            Words.Of("program.name"),
-            world.Person ?? Words.Of("home.nobody"),
-            [
-                .. Note.Length > 0 ? [new Block.Text(Note), new Block.Gap()] : Array.Empty<Block>(),
-                new Block.Text(Words.Of("home.ask")),
-                new Block.Table([new(""), new("")], Rows(Lines(world).Select(l => Cells(world, l, done.Count)))),
-                new Block.Rule(),
-                .. done.Count == 0 ? [new Block.Text(Words.Of("home.none-yet"))] : new Block[] { Done(world, done) },
-                new Block.Gap(),
-                new Block.Text(Words.Of("home.mix")),
-                .. world.History.Workshop is { } workshop ? [new Block.Text(Words.Of("home.lead-sees", ("lead", workshop.Lead)))] : Array.Empty<Block>(),
-            ],
-            [Digits(world), Words.Of("key.enter-go"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")]);
-    }
+        Foot = world.Plain ? [] : [Grid(Names(world))],
+    };
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Lines(world).Count;
+    protected override int Count(World world) => Ways;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Lines(world)[line] switch
+    protected override Turn Take(World world, int line) => line switch
     {
-        Line.GoOn => GoOn(world),
-        Line.Next => Start.Job(world),
-        Line.Choose => Turn.To(new TopicsScreen()),
-        Line.Own => Turn.To(new OwnWantScreen(this)),
-        Line.Drills => Turn.To(new DrillsScreen(this with { Note = "" })),
-        Line.Lessons => Turn.To(new LessonsScreen(this)),
-        Line.Past => Turn.To(new PastScreen()),
-        Line.Who => Turn.To(new WhoScreen()),
-        Line.Name => Turn.To(new NameScreen(null)),
-        Line.Workshop => Turn.To(new WorkshopNameScreen(this)),
-        _ => Turn.To(PeopleScreen.Of(world, this)),
+        0 => world.History.Unfinished(world.Person) is null ? Start.Today(world) : GoOn(world),
+        1 => Turn.To(new ChooseScreen()),
+        2 => Start.Today(world, Short),
+        3 => Turn.To(new OwnWantScreen(this)),
+        4 => Turn.To(new DrillsScreen(this with { Note = "" })),
+        5 => Turn.To(new LessonsScreen(this)),
+        6 => LookOutScreen.Open(world),
+        7 => Turn.To(new PastScreen()),
+        _ => Turn.To(world.History.People.Count > 0 ? new WhoScreen() : new NameScreen(null)),
     };
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(new LeaveScreen(this));
 
     /// <inheritdoc/>
-    protected override Turn? Other(World world, Input key) => key.Letter == 'Q' ? Turn.Quit(this) : null;
-
-    static List<Line> Lines(World world)
+    protected override Turn? Other(World world, Input key) => key.Letter switch
     {
-        var history = world.History;
-        List<Line> lines = [Line.Next, Line.Choose, Line.Own, Line.Drills, .. world.Library.Lessons.Count > 0 ? [Line.Lessons] : Array.Empty<Line>(), Line.Past];
-        if (history.Unfinished(world.Person) is not null) lines.Insert(0, Line.GoOn);
-        lines.Add(history.People.Count > 0 ? Line.Who : Line.Name);
-        // Never more than nine lines, so that one digit takes each: a workshop that is set up is changed from the page behind "0 more".
-        lines.Add(history.Workshop is null ? Line.Workshop : Line.People);
-        return lines;
-    }
+        'Q' => Turn.Quit(this),
+        { } letter and not ' ' when Letters.IndexOf(letter) is >= 0 and var line => Take(world, line),
+        _ => null,
+    };
 
-    static string[] Cells(World world, Line line, int done)
-    {
-        var open = world.History.Unfinished(world.Person)?.Started;
-        return line switch
-        {
-            Line.GoOn => [Words.Of("home.go-on", ("job", open?.Job ?? 0)), Words.Of("home.go-on-note", ("topic", TopicsScreen.Title(world, open?.Topic ?? "")))],
-            Line.Next => [Words.Of("home.next"), Words.Of("home.next-note")],
-            Line.Choose => [Words.Of("home.choose"), Words.Of("home.choose-note")],
-            Line.Own => [Words.Of("home.own"), Words.Of("home.own-note")],
-            Line.Drills => [Words.Of("home.drills"), Words.Of("home.drills-note")],
-            Line.Lessons => [Words.Of("home.lessons"), Words.Of("home.lessons-note")],
-            Line.Past => [Words.Of("home.past"), Words.Of("home.past-note", ("n", done))],
-            Line.Who => [Words.Of("home.who"), Words.Of("home.who-note")],
-            Line.Name => [Words.Of("home.name"), Words.Of("home.name-note")],
-            Line.Workshop => [Words.Of("home.workshop"), Words.Of("home.workshop-note")],
-            _ => [Words.Of("home.people"), Words.Of("home.people-note")],
-        };
-    }
+    static List<string> Names(World world) =>
+    [
+        world.History.Unfinished(world.Person) is { } open ? Words.Of("home.go-on", ("job", open.Started.Job)) : Words.Of("home.start"),
+        Words.Of("home.choose"),
+        Words.Of("home.short"),
+        Words.Of("home.own"),
+        Words.Of("home.drills"),
+        Words.Of("home.lessons"),
+        Words.Of("home.look-out"),
+        Words.Of("home.past"),
+        world.Person is { } person ? Words.Of("home.who", ("name", person)) : Words.Of(world.History.People.Count > 0 ? "home.who-else" : "home.name"),
+    ];
 
-    static Block.Table Done(World world, List<PastJob> done) => new(
-        [new(Words.Of("home.topic")), new(Words.Of("home.jobs"), Right: true), new(Words.Of("home.right"), Right: true), new(Words.Of("home.last"))],
-        [
-            .. done.GroupBy(j => j.Started.Topic, StringComparer.Ordinal).Select(g => new Row("", Marked: false,
-            [
-                TopicsScreen.Title(world, g.Key),
-                g.Count(j => j.Counts).ToString(),
-                g.Count(j => j is { Counts: true, Verdict.Sound: true }).ToString(),
-                Words.Of($"short.{g.Last().Verdict?.InShort}") + (g.Last().Counts ? "" : $", {Words.Of("past.guided")}"),
-            ])),
-        ]);
+    // Three by three, as on a number pad.
+    static Block.Table Grid(List<string> names) => new(
+        [new(""), new(""), new("")],
+        [.. names.Select((n, i) => $"{i + 1} {n}").Chunk(Across).Select(c => new Row("", Marked: false, c))]);
 
     Turn GoOn(World world)
     {

@@ -19,30 +19,46 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
         [
             new Block.Text(Words.Of("leave.ask")),
             new Block.Gap(),
-            new Block.Table([new("")], Rows([.. Choices.Select(c => (string[])[Words.Of($"leave.{c}")]), .. HasWorkshop(world) ? [[Words.Of("leave.workshop")]] : Array.Empty<string[]>()])),
+            new Block.Table([new("")], Rows(Lines(world).Select(c => (string[])[Name(world, c)]))),
             new Block.Gap(),
             new Block.Text(Words.Of("leave.kept")),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.quit")]);
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Choices.Length + (HasWorkshop(world) ? 1 : 0);
+    protected override int Count(World world) => Lines(world).Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => line switch
+    protected override Turn Take(World world, int line) => Lines(world)[line] switch
     {
-        0 => Turn.To(Below),
-        1 => Turn.To(new HelpScreen(Below)),
-        2 => Turn.To(new PauseScreen(Below), Below.Pauses ? [new LogEntry.Paused(null)] : []),
-        4 => Turn.To(new WorkshopNameScreen(Below)),
+        "stay" => Turn.To(Below),
+        "help" => Turn.To(new HelpScreen(Below)),
+        "pause" => Turn.To(new PauseScreen(Below), Below.Pauses ? [new LogEntry.Paused(null)] : []),
+        "workshop" => Turn.To(new WorkshopNameScreen(Below)),
+        "page" => PinScreen.Before(world, world.History.Workshop?.Lead, new WorkshopScreen(this), this),
+        "records" => Turn.To(new RecordsScreen(world.Who, this)),
         _ => Turn.Quit(this),
     };
-
-    static bool HasWorkshop(World world) => world.History.Workshop is not null;
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter == 'Q' ? Turn.Quit(this) : null;
+
+    List<string> Lines(World world) =>
+    [
+        .. Choices,
+        .. Below is HomeScreen ? ["workshop"] : Array.Empty<string>(),
+        .. world.History.Workshop is not null ? ["page"] : Array.Empty<string>(),
+        .. Below is HomeScreen && world.Person is not null ? ["records"] : Array.Empty<string>(),
+    ];
+
+    static string Name(World world, string line) => line switch
+    {
+        "workshop" => Words.Of(world.History.Workshop is null ? "leave.workshop" : "leave.workshop-change"),
+        "page" => Words.Of("leave.page"),
+        "records" => Words.Of("leave.records"),
+        _ => Words.Of($"leave.{line}"),
+    };
 }

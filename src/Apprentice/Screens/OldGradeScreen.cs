@@ -12,6 +12,9 @@ sealed record OldGradeScreen(PastJob Past) : Screen
     /// <inheritdoc/>
     public override int? Job => Past.Started.Job;
 
+    /// <summary>Where it goes back to, or null for the list of past jobs.</summary>
+    public Screen? Below { get; init; }
+
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("grade.title", ("job", Past.Started.Job)),
@@ -27,7 +30,7 @@ sealed record OldGradeScreen(PastJob Past) : Screen
         [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
-    public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? new PastScreen() : this);
+    public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? Below ?? new PastScreen() : this);
 
     // What the log holds of them; a check that the topic no longer has is called by its short name.
     IReadOnlyList<Block> OwnReadings(World world)

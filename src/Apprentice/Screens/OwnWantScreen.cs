@@ -27,7 +27,7 @@ sealed record OwnWantScreen(Screen Below) : ChoiceScreen
     {
         var (bench, want) = Wants(world)[line];
         var bike = new OwnBike(bench, want, bench.Topic.Provenances[0].Id, 1, [], [], null);
-        return Turn.To(bench.Topic.Provenances.Count > 1 ? new OwnFromScreen(bike, this) : new OwnToolsScreen(bike, this));
+        return Turn.To(new OwnPathScreen(bike, this));
     }
 
     /// <inheritdoc/>

@@ -29,17 +29,19 @@ sealed record PastScreen : ChoiceScreen
     protected override int Count(World world) => Jobs(world).Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line)
-    {
-        var past = Jobs(world)[line];
-        if (past.Given is not { } given) return Turn.To(this);
-        return BenchJob.Again(world, past) is { } job
-            ? Turn.To(new GradeScreen(job, given, job.Grade(given), Past: true))
-            : Turn.To(new OldGradeScreen(past));
-    }
+    protected override Turn Take(World world, int line) => Open(world, Jobs(world)[line], this);
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(new HomeScreen());
+
+    /// <summary>The grade of a past job, or its marks where the topic was changed since.</summary>
+    public static Turn Open(World world, PastJob past, Screen below)
+    {
+        if (past.Given is not { } given) return Turn.To(below);
+        return BenchJob.Again(world, past) is { } job
+            ? Turn.To(new GradeScreen(job, given, job.Grade(given), Past: true) { Below = below })
+            : Turn.To(new OldGradeScreen(past) { Below = below });
+    }
 
     static List<PastJob> Jobs(World world) => [.. world.History.JobsOf(world.Person).Where(j => j.Given is not null).Reverse()];
 

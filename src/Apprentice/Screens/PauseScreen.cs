@@ -30,7 +30,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line switch
     {
-        0 => Turn.To(Below),
+        0 => PinScreen.Before(world, world.Person, Below, this),
         1 => Turn.To(new WhoScreen()),
         _ => Turn.To(new OwnWantScreen(this)),
     };

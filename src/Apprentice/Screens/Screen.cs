@@ -29,7 +29,8 @@ abstract record Screen
 /// <param name="Entries">Entries for the log, oldest first.</param>
 /// <param name="Quits">True to leave the program.</param>
 /// <param name="Sheet">A sheet to be written to a file, or null.</param>
-sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = false, Sheet? Sheet = null)
+/// <param name="Erases">The person who is taken out of the log for good, or null.</param>
+sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = false, Sheet? Sheet = null, string? Erases = null)
 {
     /// <summary>Goes to a screen.</summary>
     public static Turn To(Screen next, params IReadOnlyList<LogEntry> entries) => new(next, entries);
@@ -42,4 +43,8 @@ sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = fa
 /// <param name="Name">File name.</param>
 /// <param name="Text">Its text.</param>
 /// <param name="Then">The screen that follows, given a sentence about where the file lies or why not.</param>
-sealed record Sheet(string Name, string Text, Func<string, Screen> Then);
+sealed record Sheet(string Name, string Text, Func<string, Screen> Then)
+{
+    /// <summary>The person whose records are written in place of a text, or null.</summary>
+    public string? Moves { get; init; }
+}

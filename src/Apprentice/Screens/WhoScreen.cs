@@ -27,10 +27,10 @@ sealed record WhoScreen : ChoiceScreen
     protected override Turn Take(World world, int line)
     {
         var people = world.History.People;
-        if (line < people.Count) return Turn.To(new HomeScreen(), new LogEntry.SatDown(people[line]));
+        if (line < people.Count) return PinScreen.Before(world, people[line], new HomeScreen(), this, new LogEntry.SatDown(people[line]));
         return line == people.Count ? Turn.To(new NameScreen(null)) : Turn.To(new HomeScreen(), new LogEntry.SatDown(null));
     }
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => Turn.To(Start.Home(world));
+    protected override Turn Back(World world) => PinScreen.Before(world, world.Person, Start.Home(world), this);
 }

@@ -15,6 +15,9 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     /// <summary>True when pages are said as lines: pictures are in words from the start, and a number takes its line in long lists too.</summary>
     public bool Plain { get; init; }
 
+    /// <summary>When the page that is shown was made; what is due depends on it.</summary>
+    public DateTimeOffset Now { get; init; }
+
     /// <summary>The person at the machine, or null.</summary>
     public string? Person => History.Current;
 
@@ -25,6 +28,9 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     public IReadOnlyList<Workbench> Practised => History.Workshop is { } workshop && Benches.Any(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))
         ? [.. Benches.Where(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))]
         : Benches;
+
+    /// <summary>All topics, in the order of their files.</summary>
+    public IReadOnlyList<Engine.Topics.Topic> Topics => [.. Benches.Select(b => b.Topic)];
 
     /// <summary>The topic of a name, or null.</summary>
     public Workbench? Bench(string topic) => Benches.FirstOrDefault(b => string.Equals(b.Topic.Id, topic, StringComparison.Ordinal));

@@ -7,7 +7,7 @@ namespace Apprentice.Tests.Drills;
 
 public sealed class DrillScreensTests
 {
-    const string ToDrills = "4";
+    const string ToDrills = "5";
 
     [Theory]
     [InlineData("drills", "")]

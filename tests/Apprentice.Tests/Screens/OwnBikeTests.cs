@@ -7,11 +7,12 @@ namespace Apprentice.Tests.Screens;
 /// <summary>A home mechanic's way: a walk of plain questions round a real bike.</summary>
 public sealed class OwnBikeTests
 {
-    const string ToWalk = "211";
+    const string ToWalk = "2111";
 
     [Theory]
     [InlineData("own-want", "2")]
-    [InlineData("own-from", "21")]
+    [InlineData("own-path", "21")]
+    [InlineData("own-from", "211")]
     [InlineData("own-tools", ToWalk)]
     [InlineData("own-reading", ToWalk + "2")]
     [InlineData("own-reading-wrong", ToWalk + "2two hands{Enter}")]

@@ -3,6 +3,7 @@ using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 using Apprentice.Plain;
 using Apprentice.Screens;
+using Apprentice.Storage;
 
 namespace Apprentice.Tests.Screens;
 
@@ -24,7 +25,7 @@ sealed class Talk
     {
         LogEntry[] all = [new LogEntry.Began(Luck), .. before];
         Entries.AddRange(all.Select(Stamp));
-        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain }, Append, Save);
+        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At }, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
     }
 
     public List<Logged> Entries { get; } = [];
@@ -76,6 +77,14 @@ sealed class Talk
     {
         Entries.Add(new Logged(Entries[^1].At + Pace, entry));
         return Entries[^1];
+    }
+
+    History Erase(string person)
+    {
+        var left = PersonEntries.Without(Entries, person);
+        Entries.Clear();
+        Entries.AddRange(left);
+        return History.Of(left);
     }
 
     string Save(string name, string text)

@@ -41,6 +41,8 @@ public sealed class LogTests : IDisposable
             ],
         },
         new LogEntry.Updated(3, 2, "bar", "none", 0, 10),
+        new LogEntry.PinSet("Sam", "pbkdf2"),
+        new LogEntry.PinSet("Sam", null),
         new LogEntry.HabitTold("Sam", Habit.WaitsTooOften),
         new LogEntry.AimedAt("Sam", Habit.Forces),
         new LogEntry.PlacementAsked("Sam", ["bar", "rim-size"]),

@@ -39,7 +39,7 @@ public sealed class EndToEndTests : IDisposable
         again.Keys("Up", "Enter").Until("Hand in");
         again.Keys("Enter").Until("In short");
         again.Keys("Enter").Until("Your name");
-        again.Keys("Sam", "Enter").Until("Next job");
+        again.Keys("Sam", "Enter").Until("Three minutes");
         again.Keys("q").Until("RC=0");
     }
 

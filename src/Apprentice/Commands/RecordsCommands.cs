@@ -1,0 +1,127 @@
+using System.CommandLine;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+using Apprentice.Reports;
+using Apprentice.Storage;
+
+namespace Apprentice.Commands;
+
+/// <summary><c>export</c>, <c>import</c> and <c>erase</c>: a person's records to a file, from a file, and away for good.</summary>
+static class RecordsCommands
+{
+    static readonly string[] Forms = ["csv", "json", "html", "move"];
+
+    /// <summary><c>export [NAME]</c>: a person's records, or the workshop's page.</summary>
+    public static Command Export(Desk desk, Option<string?> topics, Option<string?> data)
+    {
+        var name = new Argument<string?>("NAME") { Description = "Whose records; without it the page of the workshop", Arity = ArgumentArity.ZeroOrOne };
+        var form = new Option<string>("--as") { Description = "csv, json, html, or move: the file that import reads on another machine", HelpName = "FORM", DefaultValueFactory = _ => "json" };
+        var command = new Command("export", "Writes a person's records, or the workshop's page") { name, form };
+        command.SetAction(parsed =>
+        {
+            var chosen = parsed.GetRequiredValue(form);
+            if (!Forms.Contains(chosen, StringComparer.Ordinal)) throw new Complaint(Choose.Unknown("form", chosen, Forms), ExitCode.Usage);
+            using var log = Open(parsed.GetValue(data));
+            var entries = log.Read();
+            var history = History.Of(entries);
+            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
+            IReadOnlyList<Topic> all = [.. shelf.Ids.Select(shelf.Topic)];
+            desk.Out.Write(Text(entries, history, all, parsed.GetValue(name), chosen));
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    /// <summary><c>import FILE</c>: records from another machine.</summary>
+    public static Command Import(Desk desk, Option<string?> data)
+    {
+        var file = new Argument<string>("FILE") { Description = "A file that 'export NAME --as move' wrote" };
+        var command = new Command("import", "Takes in a person's records from another machine") { file };
+        command.SetAction(parsed =>
+        {
+            var path = parsed.GetRequiredValue(file);
+            if (!File.Exists(path)) throw new Complaint($"There is no file '{path}'.", ExitCode.Usage);
+            var (person, entries) = Read(path);
+            using var log = Open(parsed.GetValue(data));
+            var before = log.Read();
+            var history = History.Of(before);
+            if (history.People.Contains(person, StringComparer.OrdinalIgnoreCase))
+                throw new Complaint($"{person} is here already. Erase those records first ('erase \"{person}\" --yes'), or use another file with --data.", ExitCode.Fault);
+            var after = PersonEntries.After(history, entries);
+            _ = History.Of([.. before, .. after]);
+            log.Rewrite([.. before, .. after]);
+            desk.Out.WriteLine($"{person}: {Plural.Of(entries.Count, "record")} taken in.");
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    /// <summary><c>erase NAME --yes</c>: a person's records away for good.</summary>
+    public static Command Erase(Desk desk, Option<string?> data)
+    {
+        var name = new Argument<string>("NAME") { Description = "Whose records" };
+        var yes = new Option<bool>("--yes") { Description = "Do it; without this only what would be erased is said" };
+        var command = new Command("erase", "Erases a person's records for good") { name, yes };
+        command.SetAction(parsed =>
+        {
+            using var log = Open(parsed.GetValue(data));
+            var entries = log.Read();
+            var history = History.Of(entries);
+            var person = Known(history, parsed.GetRequiredValue(name));
+            if (string.Equals(history.Workshop?.Lead, person, StringComparison.Ordinal)) throw new Complaint($"{person} leads the workshop. Name another lead first, in the program under 0, \"Change the set-up of the workshop\".", ExitCode.Fault);
+            var count = PersonEntries.Of(entries, person).Count;
+            if (!parsed.GetValue(yes))
+            {
+                desk.Out.WriteLine($"{person}: {Plural.Of(count, "record")} would be erased for good. Nothing was changed. Write --yes to do it.");
+                return ExitCode.Done;
+            }
+
+            var left = PersonEntries.Without(entries, person);
+            log.Rewrite(left);
+            desk.Out.WriteLine($"{person}: {Plural.Of(count, "record")} erased.");
+            var lines = Mentions(left, person);
+            if (lines > 0) desk.Out.WriteLine($"{Plural.Of(lines, "line")} that other people wrote for the lead still {(lines == 1 ? "holds" : "hold")} this name.");
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    static string Text(IReadOnlyList<Logged> entries, History history, IReadOnlyList<Topic> topics, string? name, string form)
+    {
+        var now = TimeProvider.System.GetLocalNow();
+        if (name is not null)
+        {
+            var person = Known(history, name);
+            return form == "move" ? Records.Write(person, PersonEntries.Of(entries, person)) : ReportText.Of(LearnerReport.Of(history, topics, person, now), form);
+        }
+
+        if (form == "move") throw new Complaint("Only a person's records can be moved: write whose, 'export NAME --as move'.", ExitCode.Usage);
+        return history.Workshop is null
+            ? throw new Complaint("No workshop is set up in this file. Write whose records to export, or set the workshop up in the program.", ExitCode.Fault)
+            : ReportText.Of(WorkshopView.Report(history, topics, now), form);
+    }
+
+    static int Mentions(IReadOnlyList<Logged> entries, string person) => entries.Count(e => (e.What switch
+    {
+        LogEntry.Questioned asked => asked.Text,
+        LogEntry.LessonQuestioned asked => asked.Text,
+        _ => "",
+    }).Contains(person, StringComparison.OrdinalIgnoreCase));
+
+    static (string Person, IReadOnlyList<Logged> Entries) Read(string path)
+    {
+        try
+        {
+            return Records.Read(File.ReadAllText(path));
+        }
+        catch (LogException e)
+        {
+            throw new Complaint($"{path}: {e.Message}", ExitCode.Fault);
+        }
+    }
+
+    static string Known(History history, string name) => history.People.FirstOrDefault(p => string.Equals(p, name, StringComparison.Ordinal))
+        ?? throw new Complaint(history.People.Count == 0 ? "Nobody has a name in this file yet." : Choose.Unknown("person", name, history.People), ExitCode.Usage);
+
+    static Log Open(string? file) => Log.Open(DataFile.Locate(file is null ? [] : ["--data", file], Environment.GetEnvironmentVariable));
+}

@@ -1,0 +1,16 @@
+using Apprentice.Engine.Learning;
+
+namespace Apprentice.Screens;
+
+/// <summary>What a learner holds for likeliest, and how sure.</summary>
+/// <param name="Part">The part: the first one asked.</param>
+/// <param name="Kind">Its kind, "none" for none of these.</param>
+/// <param name="Tenths">0 to 10 of ten.</param>
+sealed record Opinion(string Part, string Kind, int Tenths)
+{
+    /// <summary>Below so many tenths another kind may be likelier: where there are more than two, the next check asks which.</summary>
+    public const int Unsure = 5;
+
+    /// <summary>True when it is asked after each check of a job.</summary>
+    public static bool IsAsked(World world, BenchJob on) => !on.Guided && TrustAsks.Asked(world.History, world.Person, on.Number);
+}

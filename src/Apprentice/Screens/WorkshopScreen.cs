@@ -1,0 +1,108 @@
+using Apprentice.Content;
+using Apprentice.Engine.Learning;
+using Apprentice.Reports;
+
+namespace Apprentice.Screens;
+
+/// <summary>The lead's page: what to do this week, who needs what, which fact nobody here has right, habits with their cards.</summary>
+/// <param name="Below">The screen to go back to.</param>
+/// <param name="Note">Where a file lies, or empty.</param>
+sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
+{
+    const int MostCards = 4;
+
+    /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override Page Show(World world)
+    {
+        var view = WorkshopView.Of(world.History, world.Now);
+        return new Page(
+            world.History.Workshop?.Name ?? "",
+            Words.Of("lead.right", ("lead", world.History.Workshop?.Lead ?? "")),
+            [
+                new Block.Text(Words.Of("lead.week")),
+                .. Week(world, view).Select(w => new Block.Text(w, 2)),
+                new Block.Rule(Drop: true),
+                .. Needs(world, view),
+                .. view.Nobody.Count == 0 ? Array.Empty<Block>() : [new Block.Rule(Drop: true), Nobody(world, view)],
+                new Block.Rule(Drop: true),
+                new Block.Table([new(""), new("")], Rows(Lines(world, view).Select(l => (string[])[l.Name, l.Note]))),
+            ],
+            [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")])
+        {
+            Foot = Note.Length > 0 ? [new Block.Text(Note)] : [],
+        };
+    }
+
+    /// <inheritdoc/>
+    protected override int Count(World world) => Lines(world, WorkshopView.Of(world.History, world.Now)).Count;
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line) => Lines(world, WorkshopView.Of(world.History, world.Now))[line].Go();
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Below);
+
+    List<(string Name, string Note, Func<Turn> Go)> Lines(World world, WorkshopView view) =>
+    [
+        .. view.Accepted.Take(MostCards).Select(a => (
+            Words.Of("lead.card", ("name", a.Person)), Words.Of($"{AimedSets.KeyOf(a.Habit.Habit)}.name"),
+            (Func<Turn>)(() => Turn.To(new CoachScreen(a.Person, a.Habit.Habit, this))))),
+        (Words.Of("lead.people"), Words.Of("lead.people-note"), () => Turn.To(PeopleScreen.Of(world, this))),
+        (Words.Of("lead.month"), Month(world), () => Turn.To(new MonthScreen(world.History.MonthTopics, this))),
+        (Words.Of("lead.print"), Words.Of("lead.print-note"), () => Print(world)),
+        .. world.History.Workshop is { } workshop ? [(Words.Of("lead.pin"), Words.Of("lead.pin-note"), () => Turn.To(new PinSetScreen(workshop.Lead, this)))] : Array.Empty<(string, string, Func<Turn>)>(),
+    ];
+
+    Turn Print(World world) => new(this, [], Sheet: new Sheet(
+        Words.Of("lead.file"), ReportText.Of(WorkshopView.Report(world.History, world.Topics, world.Now), "html"), note => this with { Note = note }));
+
+    static string Month(World world) => world.History.MonthTopics.Count == 0
+        ? Words.Of("lead.month-all")
+        : Spoken.List([.. world.History.MonthTopics.Select(t => TopicsScreen.Title(world, t))]);
+
+    static IEnumerable<string> Week(World world, WorkshopView view)
+    {
+        var any = false;
+        foreach (var (person, habit) in view.Accepted.Take(1))
+        {
+            any = true;
+            yield return Words.Of("lead.week-habit", ("name", person), ("habit", Words.Of($"{AimedSets.KeyOf(habit.Habit)}.name")));
+        }
+
+        foreach (var shared in view.Nobody.Take(1))
+        {
+            any = true;
+            yield return Words.Of("lead.week-shared", ("skill", SkillList.Name(world, shared.Skill)));
+        }
+
+        foreach (var (person, jobs, _) in view.Needs.Where(n => n.Jobs == 0).Take(1))
+        {
+            any = true;
+            yield return Words.Of("lead.week-first", ("name", person), ("jobs", jobs));
+        }
+
+        if (!any) yield return Words.Of("lead.week-none");
+    }
+
+    static IEnumerable<Block> Needs(World world, WorkshopView view)
+    {
+        if (view.Needs.Count == 0) return [new Block.Text(Words.Of("people.none"))];
+        return
+        [
+            new Block.Table(
+                [new(Words.Of("lead.needs")), new(Words.Of("people.jobs"), Right: true), new(Words.Of("lead.what"))],
+                [.. view.Needs.Select(n => new Row("", Marked: false, [n.Person, n.Jobs.ToString(), Needed(world, n.Skills)]))]),
+        ];
+    }
+
+    static string Needed(World world, IReadOnlyList<SkillState> skills) => skills.Count == 0
+        ? Words.Of("lead.nothing")
+        : string.Join("; ", skills.Select(s => Words.Of("lead.need", ("skill", SkillList.Name(world, s.Skill)), ("right", s.Right), ("asked", s.Asked))));
+
+    static Block.Table Nobody(World world, WorkshopView view) => new(
+        [new(Words.Of("lead.nobody")), new(Words.Of("skills.asked"), Right: true), new(Words.Of("skills.right"), Right: true)],
+        [.. view.Nobody.Select(n => new Row("", Marked: false, [SkillList.Name(world, n.Skill), n.Asked.ToString(), n.Right.ToString()]))]);
+}
