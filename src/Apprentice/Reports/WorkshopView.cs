@@ -23,16 +23,18 @@ sealed record WorkshopView(
     public static WorkshopView Of(History history, DateTimeOffset now)
     {
         var all = history.People.Select(p => (Person: p, Skills: history.Book.Of(p, now))).ToList();
+        var jobs = history.Jobs.Where(j => j.Counts).CountBy(j => j.Person ?? "", StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
+        var told = history.HabitsTold.Select(t => t.Person).ToHashSet(StringComparer.Ordinal);
         var fewest = Math.Min(2, all.Count(a => a.Skills.Count > 0));
         return new WorkshopView(
-            [.. all.Select(a => (a.Person, history.JobsOf(a.Person).Count(j => j.Counts), (IReadOnlyList<SkillState>)[.. a.Skills.Where(IsOpen).OrderBy(s => s.Word == SkillWord.TooFewYet).ThenBy(s => s.Chance).Take(SkillsEach)]))],
+            [.. all.Select(a => (a.Person, jobs.GetValueOrDefault(a.Person), (IReadOnlyList<SkillState>)[.. a.Skills.Where(IsOpen).OrderBy(s => s.Word == SkillWord.TooFewYet).ThenBy(s => s.Chance).Take(SkillsEach)]))],
             [
                 .. all.SelectMany(a => a.Skills).GroupBy(s => s.Skill)
                     .Where(g => g.Count() >= fewest && g.Sum(s => s.Asked) >= FewestAnswers && g.All(s => s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet) && g.Sum(s => s.Right) < g.Sum(s => s.Asked))
                     .Select(g => (g.Key, Asked: g.Sum(s => s.Asked), Right: g.Sum(s => s.Right), People: g.Count()))
                     .OrderBy(g => (double)g.Right / g.Asked).ThenByDescending(g => g.Asked).Take(MostShared),
             ],
-            [.. history.People.SelectMany(p => Habits.Of(history, p).Where(h => h is { ForLead: true, State: HabitStanding.LookOut }).Select(h => (p, h)))]);
+            [.. history.People.Where(told.Contains).SelectMany(p => Habits.Of(history, p).Where(h => h is { ForLead: true, State: HabitStanding.LookOut }).Select(h => (p, h)))]);
     }
 
     /// <summary>The view as a report.</summary>

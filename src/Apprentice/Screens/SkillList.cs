@@ -20,8 +20,9 @@ static class SkillList
         ],
         [.. skills.Select(s => new Row("", Marked: false, [Name(world, s.Skill), s.Asked.ToString(), s.Right.ToString(), Words.Of($"skills.word.{s.Word}"), Again(world, s)]))]);
 
-    /// <summary>The name of a skill in words, with its topic.</summary>
-    public static string Name(World world, SkillKey skill) => SkillNames.Of(world.Topics, skill);
+    /// <summary>The name of a skill in words, with its topic where several are practised.</summary>
+    public static string Name(World world, SkillKey skill) =>
+        world.Practised.Count == 1 ? Spoken.Capital(SkillNames.Short(world.Topics, skill)) : SkillNames.Of(world.Topics, skill);
 
     static string Again(World world, SkillState skill) =>
         skill.Due <= world.Now ? Words.Of("skills.today") : skill.Due.ToOffset(world.Now.Offset).ToString("d MMM", CultureInfo.InvariantCulture);

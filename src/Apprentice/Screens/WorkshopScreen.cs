@@ -78,10 +78,10 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
             yield return Words.Of("lead.week-shared", ("skill", SkillList.Name(world, shared.Skill)));
         }
 
-        foreach (var (person, jobs, _) in view.Needs.Where(n => n.Jobs == 0).Take(1))
+        foreach (var (person, _, _) in view.Needs.Where(n => n.Jobs == 0).Take(1))
         {
             any = true;
-            yield return Words.Of("lead.week-first", ("name", person), ("jobs", jobs));
+            yield return Words.Of("lead.week-first", ("name", person));
         }
 
         if (!any) yield return Words.Of("lead.week-none");

@@ -22,10 +22,15 @@ sealed class Talk
     }
 
     public Talk(bool plain, IReadOnlyList<Topic> topics, params LogEntry[] before)
+        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain)
     {
-        LogEntry[] all = [new LogEntry.Began(Luck), .. before];
-        Entries.AddRange(all.Select(Stamp));
-        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At }, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
+    }
+
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false)
+    {
+        Entries.AddRange(log);
+        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At };
+        _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
     }
 
     public List<Logged> Entries { get; } = [];

@@ -67,7 +67,7 @@ public sealed class WorkshopTests
     {
         var talk = TwoPeople().Keys("1").Keys("1123A292{Enter}0");
         Assert.Contains("In short", talk.Keys("81").Text, StringComparison.Ordinal);
-        Assert.Contains("No job done yet", talk.Keys("00").Keys("9").Keys("2").Keys("8").Text, StringComparison.Ordinal);
+        Assert.Contains("No job is done yet", talk.Keys("00").Keys("9").Keys("2").Keys("8").Text, StringComparison.Ordinal);
     }
 
     [Fact]
