@@ -47,6 +47,17 @@ public sealed class SkillBook
         return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
+    /// <summary>The person's skills with a certain word, as they stand now.</summary>
+    public IReadOnlyList<SkillState> Of(string? person, DateTimeOffset now, SkillWord word)
+    {
+        if (person is null || !_people.TryGetValue(person, out var its)) return [];
+        return [.. its.Skills.Where(s => s.Value.WordAt(now) == word).Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+    }
+
+    /// <summary>The words for all skills of a person, without the rest.</summary>
+    public IEnumerable<(SkillKey Skill, SkillWord Word, int Asked)> Words(string? person, DateTimeOffset now) =>
+        person is null || !_people.TryGetValue(person, out var its) ? [] : its.Skills.Select(s => (_keys[s.Key], s.Value.WordAt(now), s.Value.Asked));
+
     /// <summary>Everybody's skills.</summary>
     public IEnumerable<(string Person, IReadOnlyList<SkillState> Skills)> All(DateTimeOffset now) => _people.Keys.Select(p => (p, Of(p, now)));
 
