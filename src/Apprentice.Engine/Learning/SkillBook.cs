@@ -47,11 +47,15 @@ public sealed class SkillBook
         return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
-    /// <summary>The person's skills with a certain word, as they stand now.</summary>
-    public IReadOnlyList<SkillState> Of(string? person, DateTimeOffset now, SkillWord word)
+    /// <summary>The person's skills that need work, weakest first.</summary>
+    /// <param name="person">A name.</param>
+    /// <param name="now">The time for which it is worked out.</param>
+    /// <param name="most">How many at most.</param>
+    public IReadOnlyList<SkillState> Weakest(string? person, DateTimeOffset now, int most)
     {
         if (person is null || !_people.TryGetValue(person, out var its)) return [];
-        return [.. its.Skills.Where(s => s.Value.WordAt(now) == word).Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+        var weakest = its.Skills.Where(s => s.Value.WordAt(now) == SkillWord.NeedsWork).OrderBy(s => s.Value.MemoryAt(now) - _skills[s.Key].Difficulty).Take(most);
+        return [.. weakest.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
     /// <summary>The words for all skills of a person, without the rest.</summary>
