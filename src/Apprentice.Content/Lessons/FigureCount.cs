@@ -33,7 +33,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
         "" => 5,
         _ when mark.StartsWith("common", StringComparison.Ordinal) || mark == CommonPractice => 1,
         "judgement" => 2,
-        "memory" => 3,
+        "memory" or "MEM" => 3,
         "sum" => 4,
         _ => 0,
     };
@@ -46,6 +46,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
             foreach (var _ in size.Spreads) yield return "judgement";
         }
 
+        foreach (var published in topic.Published) yield return published.Source;
         foreach (var clue in topic.Clues)
         {
             var figures = clue.Shows switch
@@ -82,6 +83,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
         {
             "sum" => "sum",
             "source" => rest[0] == "common-practice" ? CommonPractice : rest[0],
+            "published" => topic.Published.FirstOrDefault(p => p.Name == Uri.UnescapeDataString(string.Join('/', rest)))?.Source ?? "",
             "size" or "spread" => topic.Dimensions.FirstOrDefault(d => d.Id == rest[0]) is { } size && kind == "size" ? size.Source : "judgement",
             "reading" or "slip-reading" => "sum",
             "share" or "step" => topic.Clues.FirstOrDefault(c => c.Id == rest[0])?.Source ?? "",

@@ -6,7 +6,7 @@ namespace Apprentice.Content.Lessons;
 static class FigureLink
 {
     static readonly string[] Kinds =
-        ["size", "spread", "reading", "slip", "slip-reading", "often", "minutes", "off", "step", "rate", "share", "price", "days", "source", "sum"];
+        ["size", "spread", "reading", "slip", "slip-reading", "often", "minutes", "off", "step", "rate", "share", "price", "days", "published", "source", "sum"];
 
     static readonly string[] Unsourced = ["common-practice", "memory", "judgement"];
 
@@ -45,6 +45,7 @@ static class FigureLink
         ("share", [var clue, var finding, var of]) => Share(topic, clue, finding, of),
         ("price", [var spare]) => topic.Spares.FirstOrDefault(s => Same(s.Id, spare))?.Price,
         ("days", [var spare]) => topic.Spares.FirstOrDefault(s => Same(s.Id, spare))?.DelayDays,
+        ("published", _) when topic.Published.FirstOrDefault(p => Same(p.Name, Uri.UnescapeDataString(string.Join('/', path)))) is { } published => published.Unit == "in" ? published.Value * 25.4 : published.Value,
         ("sum", [var sum]) => Sum.Of(sum),
         _ => null,
     };
@@ -105,6 +106,7 @@ static class FigureLink
         "off" => "write off: and what comes off",
         "rate" => "write rate:EVENT/PROVENANCE",
         "share" => "write share:CLUE/FINDING/KIND",
+        "published" => "write published: and a name of its published sizes",
         "sum" => "write sum: and figures with + - * / ( ) pi sin( sqrt(",
         _ => $"write {kind}:SPARE",
     };

@@ -33,7 +33,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         Checks();
         Pictures();
         _ = _html.Append("</div>\n");
-        Line("p", Words.Of("sheet.foot", ("topic", topic.Id), ("version", topic.Version), ("date", date.ToString("d MMM yyyy")), ("state", Words.Of($"sheet.state-{topic.State}".ToLowerInvariant()))), "foot");
+        Line("p", Words.Of("sheet.foot", ("topic", topic.Id), ("version", topic.Version), ("date", date.ToString("d MMM yyyy")), ("state", State)), "foot");
         _ = _html.Append("</body>\n</html>\n");
         return _html.ToString();
     }
@@ -48,6 +48,13 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         var parts = rest[..Math.Max(0, rest.IndexOf('"', StringComparison.Ordinal))].Split(' ');
         return parts.Length == 2 ? (parts[0], parts[1]) : null;
     }
+
+    string State => Words.Of(topic.State switch
+    {
+        TopicState.Draft => "sheet.state-draft",
+        TopicState.Checked => "sheet.state-checked",
+        _ => "sheet.state-in-use",
+    });
 
     static string Style(string paper) => $$"""
         @page { size: {{paper}} portrait; margin: 12mm; }

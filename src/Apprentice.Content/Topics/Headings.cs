@@ -20,6 +20,7 @@ static class Headings
     public const string Spares = "Spares";
     public const string Pitfalls = "Pitfalls";
     public const string Costs = "What time costs";
+    public const string Published = "Published sizes";
     public const string Sources = "Sources";
     public const string Notes = "Notes";
 
@@ -31,7 +32,7 @@ static class Headings
     public static IReadOnlyList<string> All { get; } =
     [
         Provenances, Lines, Years, Parts, Kinds, AsBuilt, Events, FitRules, Sizes, Accesses, Clues, Drawings, Openings, Wants, Spares, Pitfalls, Costs,
-        Sources, Notes,
+        Published, Sources, Notes,
     ];
 
     /// <summary>Sections made of entries with headings of the third rank.</summary>

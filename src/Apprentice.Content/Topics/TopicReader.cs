@@ -66,13 +66,11 @@ public static class TopicReader
         var pitfalls = NoteReader.Pitfalls(draft);
         var sources = NoteReader.Sources(draft, register);
         var accesses = NoteReader.Accesses(draft);
-        var provenances = PopulationReader.Provenances(draft);
-        var lines = PopulationReader.Lines(draft);
+        var (provenances, lines) = (PopulationReader.Provenances(draft), PopulationReader.Lines(draft));
         PartReader.Names(draft);
         EventReader.Names(draft);
-        var wants = ShopReader.Wants(draft);
-        var spares = ShopReader.Spares(draft);
-        var parts = PartReader.Parts(draft, spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal));
+        var (wants, spares) = (ShopReader.Wants(draft), ShopReader.Spares(draft));
+        var parts = PartReader.Parts(draft, Hazardous(spares));
         var dimensions = SizeReader.Dimensions(draft);
         var clues = ClueReader.Clues(draft, dimensions);
         var (question, state, checkedBy) = HeadReader.Head(draft);
@@ -99,8 +97,12 @@ public static class TopicReader
             Pitfalls = pitfalls,
             Sources = sources,
             Costs = ShopReader.Costs(draft),
+            Published = PublishedReader.Sizes(draft),
             State = state,
             CheckedBy = checkedBy,
         };
     }
+
+    static HashSet<string> Hazardous(IReadOnlyList<Spare> spares) =>
+        spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal);
 }

@@ -63,6 +63,9 @@ public sealed record Topic
     /// <summary>Sources of the figures, by key.</summary>
     public required IReadOnlyList<Source> Sources { get; init; }
 
+    /// <summary>Sizes as published, to be looked up: more than the kinds of this topic. Belief does not depend on them.</summary>
+    public IReadOnlyList<PublishedSize> Published { get; init; } = [];
+
     /// <summary>What time, a day of waiting and a question to the lead cost.</summary>
     public required Costs Costs { get; init; }
 
@@ -352,6 +355,14 @@ public enum PitfallClass
 /// <param name="Key">Key used beside figures. "judgement" and "common practice" need no entry.</param>
 /// <param name="Text">The source in words.</param>
 public sealed record Source(string Key, string Text);
+
+/// <summary>A published size.</summary>
+/// <param name="Name">What it is called: "26 x 1 3/8 (S-6)".</param>
+/// <param name="Of">What it is the size of: "bead seat diameter".</param>
+/// <param name="Value">The figure.</param>
+/// <param name="Unit">Its unit: mm, in, tpi, degrees, teeth, …; empty for a count.</param>
+/// <param name="Source">Source mark.</param>
+public sealed record PublishedSize(string Name, string Of, double Value, string Unit, string Source);
 
 /// <summary>What time costs. Judgement, editable by the workshop.</summary>
 /// <param name="MinuteCost">Money a bench minute.</param>

@@ -22,7 +22,7 @@ public sealed class DrawingReaderTests
         { "- rise: 120 mm", "- rise: 12O mm", "\"12O mm\" is not a length: write 310 mm, 12.7 or 27 1/4 in.", "- rise" },
         { "- rise: 120 mm", "- rise: stem-lenght", "There is no size \"stem-lenght\": use stem-length, ", "- rise" },
         { "| kind | stem |", "| kind | stems |", "There is no column \"stems\" here: use stem, ", "| kind" },
-        { "| older | stem-length |", "| oldre | stem-length |", "There is no kind \"oldre\": use older", "| oldre" },
+        { "| older | stem-length |", "| oldre | stem-length |", "There is no kind of stem \"oldre\": use older or newer", "| oldre" },
         { "| older | stem-length |\n", "", "\"post: Stem from the side\" does not show the kind \"older\": add it.", "### post" },
         { "| newer | 12 in |", "| newer | 12 in |\n| newer | 13 in |", "The kind \"newer\" is drawn twice here.", "| newer | 13" },
         { "- Part: stem\n", "", "A table of kinds needs the field \"Part\": whose kinds are they?", "| older" },

@@ -14,7 +14,7 @@ public sealed class QuestionBankTests
     [MemberData(nameof(Files))]
     public void Every_shipped_topic_is_read_without_fault(string file)
     {
-        var faults = TopicReader.Read($"question-bank/{file}", File.ReadAllText(Path.Combine(Folder, file))).Faults;
+        var faults = TopicReader.Read($"question-bank/{file}", File.ReadAllText(Path.Combine(Folder, file)), Corpus.Sources).Faults;
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
 }

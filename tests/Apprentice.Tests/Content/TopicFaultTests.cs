@@ -29,13 +29,13 @@ public sealed class TopicFaultTests
 
     [Fact]
     public void A_misspelt_field_is_told_and_so_is_the_one_that_is_missing() => Assert.Equal(
-        ["222: \"motor: Motor in the front hub\" needs the field \"Minutes\".", "226: There is no field \"Minuts\" here: use Minutes, Lies or Reads."],
+        ["222: \"motor: Motor in the front hub\" needs the field \"Minutes\".", "226: There is no field \"Minuts\" here: use Minutes, Lies or Datum."],
         Faulty.Of(Sample.Bar, "- Minutes: 0.5", "- Minuts: 0.5"));
 
     [Fact]
     public void A_misspelt_column_of_a_clue_is_told_with_the_nearest_first() => Assert.Equal(
         [
-            "233: There is no column \"basik\" here: use basic, text, none, stop, finding, standard or electric.",
+            "233: There is no column \"basik\" here: use basic, gauge, text, none, stop, finding, standard, described, electric or looks like.",
             "233: The column \"basic\" is missing.",
         ],
         Faulty.Of(Sample.Bar, "| finding | text     | standard | basic |", "| finding | text     | standard | basik |"));

@@ -36,7 +36,7 @@ public sealed partial class WordsTests
     [Fact]
     public void Every_key_in_the_source_has_its_words()
     {
-        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !Words.Keys.Contains(k, StringComparer.Ordinal));
+        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !k.EndsWith(".md", StringComparison.Ordinal) && !Words.Keys.Contains(k, StringComparer.Ordinal));
         Assert.Empty(missing);
     }
 
@@ -109,6 +109,6 @@ public sealed partial class WordsTests
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|past|pause|people|plain|plate|reading|readings|real|scale|search|seen|sheet|source|sources|spoken|story|strength|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|past|pause|people|plain|plate|published|reading|readings|real|scale|search|seen|sheet|source|sources|spoken|story|strength|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

@@ -9,8 +9,10 @@ public sealed class DrawnPartTests
 {
     static IEnumerable<(Topic Topic, TopicDrawing Drawing)> All => Corpus.Shipped.Select(Corpus.Topic).SelectMany(t => t.Drawings.Select(d => (t, d)));
 
-    [Fact]
-    public void Both_shipped_topics_have_drawings() => Assert.All(Corpus.Shipped.Select(Corpus.Topic), t => Assert.NotEmpty(t.Drawings));
+    [Theory]
+    [InlineData("folding-bar")]
+    [InlineData("rim-size")]
+    public void The_first_two_topics_have_drawings(string topic) => Assert.NotEmpty(Corpus.Topic(topic).Drawings);
 
     [Fact]
     public void Words_never_name_a_kind_or_a_finding()

@@ -8,19 +8,17 @@ namespace Apprentice.Tests.Laws;
 /// <summary>MODEL 8, law 4: where the engine says p, the share that is so is p, within four standard deviations. The full 20,000 cases a request: `apprentice laws`.</summary>
 public class CalibrationTests
 {
-    const int Cases = 150;
-    const int MostRequests = 2;
+    const int Cases = 100;
     static readonly Dictionary<string, Workbench> Benches = new(StringComparer.Ordinal);
 
+    /// <summary>Every topic with every kind of selection; the provenances take turns, so that each is met by several kinds.</summary>
     public static TheoryData<string, string, Selection> Requests()
     {
         var data = new TheoryData<string, string, Selection>();
-        foreach (var id in Corpus.Shipped)
+        foreach (var (id, turn) in Corpus.Shipped.Select((id, i) => (id, i)))
         {
-            foreach (var provenance in Corpus.Topic(id).Provenances)
-            {
-                foreach (var select in Enum.GetValues<Selection>()) data.Add(id, provenance.Id, select);
-            }
+            var provenances = Corpus.Topic(id).Provenances;
+            foreach (var select in Enum.GetValues<Selection>()) data.Add(id, provenances[(turn + (int)select) % provenances.Count].Id, select);
         }
 
         return data;
@@ -31,19 +29,19 @@ public class CalibrationTests
     public void What_is_said_p_is_so_in_p_of_the_cases(string id, string provenance, Selection select)
     {
         if (!Benches.TryGetValue(id, out var bench)) bench = Benches[id] = Corpus.Bench(id);
-        var met = 0;
-        foreach (var (want, opening) in Some.WantsAndOpenings(bench.Topic))
+        var requests = Some.WantsAndOpenings(bench.Topic).Select(p => (p.Want.Asks, Request: new CaseRequest(provenance, p.Want.Id, p.Opening.Id, select, Channel.Bench)));
+        var (asks, request) = requests.FirstOrDefault(r => bench.Make(r.Request, 0) is not null);
+        if (request is null)
         {
-            if (met == MostRequests) break;
-            var request = new CaseRequest(provenance, want.Id, opening.Id, select, Channel.Bench);
-            if (bench.Make(request, 0) is null) continue;
-            met++;
-            var check = new CalibrationCheck(bench.SceneOf(provenance), want.Asks);
-            foreach (var made in Some.Cases(bench, request, Cases)) check.AddStages(made);
-            Assert.True(check.Worst <= 4, $"{want.Id} {opening.Id}: {check.Cells.MaxBy(c => Math.Abs(c.Z))}");
+            // A selection that no opening of a topic meets is refused for every seed.
+            Assert.NotEqual(Selection.AsTheyCome, select);
+            Assert.All(requests, r => Assert.Null(bench.Make(r.Request, 1)));
+            return;
         }
 
-        Assert.True(met > 0, "no opening of the topic meets this request");
+        var check = new CalibrationCheck(bench.SceneOf(provenance), asks);
+        foreach (var made in Some.Cases(bench, request, Cases)) check.AddStages(made);
+        Assert.True(check.Worst <= 4, $"{request.Want} {request.Opening}: {check.Cells.MaxBy(c => Math.Abs(c.Z))}");
     }
 
     [Fact]
