@@ -73,14 +73,12 @@ sealed class HabitFold(Habit habit)
         if (shown) _evidence.Add(job);
         if (_gone is { } gone)
         {
-            gone.Take(shown);
-            if (gone.Value < 1 / Habits.FalseGone) return;
+            if (!gone.Take(shown) || gone.Value < 1 / Habits.FalseGone) return;
             (_gone, _goneIn, _found) = (null, job, new RunningTest(Habits.Free, above: true));
             return;
         }
 
-        _found.Take(shown);
-        if (_found.Value < Habits.Limit) return;
+        if (!_found.Take(shown) || _found.Value < Habits.Limit) return;
         (FoundIn, _gone, _goneIn) = (job, new RunningTest(Habits.Still, above: false), null);
     }
 

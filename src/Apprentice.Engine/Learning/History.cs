@@ -24,6 +24,8 @@ public sealed record History
     /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
     public ImmutableList<int> Answered { get; private init; } = [];
 
+    readonly HashSet<Observed> _known = [];
+
     SkillBook? _book;
 
     /// <summary>Everybody's skills. Worked out when first asked for, from the last state that was.</summary>
@@ -66,6 +68,9 @@ public sealed record History
     /// <summary>Series of real parts that were measured, oldest first.</summary>
     public IReadOnlyList<RealSeries> RealParts { get; private init; } = [];
 
+    // Numbers of each person's jobs, in order.
+    ImmutableDictionary<string, ImmutableList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ImmutableList<int>>.Empty;
+
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
 
@@ -78,17 +83,16 @@ public sealed record History
     public History With(Logged entry) => entry.What switch
     {
         LogEntry.Began began => this with { Luck = Luck ?? began.Luck },
-        LogEntry.PersonAdded added => (added.Job is { } job ? Changed(job, j => j with { Person = added.Name }) : this) with
+        LogEntry.PersonAdded added => (added.Job is { } job ? Named(job, added.Name) : this) with
         {
             People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
-            _book = added.Job is null ? _book : null,
         },
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
-        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)) },
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
         LogEntry.Answered answered => Changed(
-            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = answered.Observed, Ended = entry.At }) with
+            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = Shared(answered.Observed), Ended = entry.At }) with
         {
             Answered = Answered.Add(answered.Job),
         },
@@ -112,7 +116,7 @@ public sealed record History
 
     /// <summary>The person's jobs, oldest first.</summary>
     /// <param name="person">A name, or null for jobs of nobody known.</param>
-    public IEnumerable<PastJob> JobsOf(string? person) => Jobs.Where(j => string.Equals(j.Person, person, StringComparison.Ordinal));
+    public IEnumerable<PastJob> JobsOf(string? person) => ByPerson.GetValueOrDefault(KeyOf(person), []).Select(n => AllJobs[n - 1]);
 
     /// <summary>The person's last job if it has no answer yet, or null.</summary>
     public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
@@ -126,6 +130,35 @@ public sealed record History
         .. Drills.Where(d => string.Equals(d.Started.Person, person, StringComparison.Ordinal) && string.Equals(d.Started.Skill, skill, StringComparison.Ordinal))
             .SelectMany(d => d.Answers),
     ];
+
+    // No name begins like that of nobody known.
+    static string KeyOf(string? person) => person is null ? "\0" : "p" + person;
+
+    ImmutableDictionary<string, ImmutableList<int>> Owned(string? person, int job) => ByPerson.SetItem(KeyOf(person), ByPerson.GetValueOrDefault(KeyOf(person), []).Add(job));
+
+    // The book is made afresh: it has left out what nobody known had done.
+    History Named(int job, string person)
+    {
+        var changed = Changed(job, j => j with { Person = person });
+        var before = KeyOf(Jobs[job - 1].Person);
+        var owned = changed with { ByPerson = ByPerson.SetItem(before, ByPerson[before].Remove(job)), _book = null };
+        var its = owned.Owned(person, job);
+        return owned with { ByPerson = its.SetItem(KeyOf(person), its[KeyOf(person)].Sort()) };
+    }
+
+    // Most of what answers show is alike: it is kept once.
+    Observed[] Shared(IReadOnlyList<Observed> observed)
+    {
+        var shared = new Observed[observed.Count];
+        for (var i = 0; i < shared.Length; i++)
+        {
+            if (observed[i] is Observed.Weighed) shared[i] = observed[i];
+            else if (_known.TryGetValue(observed[i], out var known)) shared[i] = known;
+            else _known.Add(shared[i] = observed[i]);
+        }
+
+        return shared;
+    }
 
     History Drilled(int drill, Func<PastDrill, PastDrill> change)
     {

@@ -25,6 +25,8 @@ sealed class PairMemory
     int _right;
     int _days;
 
+    public int Asked => _asked;
+
     /// <summary>Takes an answer and gives its error y − chance.</summary>
     /// <param name="mark">The answer.</param>
     /// <param name="edge">θ − d.</param>
@@ -48,16 +50,27 @@ sealed class PairMemory
 
     public PairMemory Copy() => (PairMemory)MemberwiseClone();
 
+    /// <summary>The word for it at a time.</summary>
+    public SkillWord WordAt(DateTimeOffset now)
+    {
+        var (a, b) = CountsAt(now);
+        return _asked < FewestForWord ? SkillWord.TooFewYet
+            : _asked >= FewestForSafe && _days >= DaysForSafe && BetaShare.Below(SafeAbove, a, b) < Tail ? SkillWord.Safe
+            : a / (a + b) >= NearlyFrom ? SkillWord.Nearly : SkillWord.NeedsWork;
+    }
+
     public SkillState State(SkillKey skill, double ability, double difficulty, DateTimeOffset now)
     {
-        var kept = Kept(DaysSince(now));
-        var (a, b) = (1 + (_hits * kept), 1 + (_misses * kept));
-        var low = BetaShare.Quantile(Tail, a, b);
+        var (a, b) = CountsAt(now);
         var chance = SkillModel.Chance(ability - difficulty + MemoryAt(now), 0);
-        var word = _asked < FewestForWord ? SkillWord.TooFewYet
-            : _asked >= FewestForSafe && _days >= DaysForSafe && low > SafeAbove ? SkillWord.Safe
-            : a / (a + b) >= NearlyFrom ? SkillWord.Nearly : SkillWord.NeedsWork;
-        return new SkillState(skill, _asked, _right, _days, chance, low, BetaShare.Quantile(1 - Tail, a, b), word, _last, _lastRight, Due(ability, difficulty));
+        return new SkillState(
+            skill, _asked, _right, _days, chance, BetaShare.Quantile(Tail, a, b), BetaShare.Quantile(1 - Tail, a, b), WordAt(now), _last, _lastRight, Due(ability, difficulty));
+    }
+
+    (double A, double B) CountsAt(DateTimeOffset now)
+    {
+        var kept = Kept(DaysSince(now));
+        return (1 + (_hits * kept), 1 + (_misses * kept));
     }
 
     // After an error at once; else never before the next day, and at the latest after the time in which the memory halves.

@@ -2,7 +2,8 @@ namespace Apprentice.Engine.Learning;
 
 /// <summary>Which skills a session is for, and why; knows nothing of topics and bikes.</summary>
 /// <remarks>
-/// Errors first, then what is due, longest overdue first; then a new one; then the weakest that can be learned now; then what falls due next. A new skill comes in a short block of two, and once more
+/// Errors first, the weakest of them first, then what is due, longest overdue first; then a new one; then the weakest that can be learned now, by the lower end of the interval;
+/// then the least safe of the others. What needs work comes up to three times in a session before what is known comes at all; what was missed and needs work, twice before what is due. A new skill comes in a short block of two, and once more
 /// later, mixed with the rest. No skill follows itself outside a block. Source of the mixing: Rohrer, Taylor, The shuffling of mathematics problems improves learning, 2007; blocks of two,
 /// "can be learned" from a chance of .2 and one new skill a session are judgement.
 /// </remarks>
@@ -11,6 +12,8 @@ public static class PlanChoice
     /// <summary>A skill is learnable from this chance on.</summary>
     public const double Learnable = 0.2;
 
+    const double SafeFrom = 0.6;
+    const double Weak = 0.45;
     const int Block = 2;
     const int FewestForNew = 3;
 
@@ -35,14 +38,19 @@ public static class PlanChoice
         return Apart(chosen);
     }
 
-    static IEnumerable<(SkillKey, PlanReason)> Ranked(IReadOnlyList<SkillState> known, DateTimeOffset now)
+    static IEnumerable<(SkillKey Skill, PlanReason Reason)> Ranked(IReadOnlyList<SkillState> known, DateTimeOffset now)
     {
-        var due = known.Where(s => s.Due <= now).OrderBy(s => s.LastRight).ThenBy(s => s.LastRight ? s.Due : s.Last).ToList();
+        var due = known.Where(s => s.Due <= now).OrderBy(s => s.LastRight).ThenBy(s => s.LastRight ? s.Due.UtcTicks : s.Low).ToList();
         var rest = known.Except(due).ToList();
-        var weak = rest.Where(s => s.Chance is >= Learnable and < SkillModel.DueAt || s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet).OrderBy(s => s.Chance).ToList();
-        return due.Select(s => (s.Skill, s.LastRight ? PlanReason.Due : PlanReason.Error))
+        var weak = rest.Where(s => s.Chance < SkillModel.DueAt || s.Low <= SafeFrom).OrderBy(s => s.Chance < Learnable).ThenBy(s => s.Low).ToList();
+        var errors = due.Where(s => !s.LastRight).ToList();
+        var again = errors.Concat(weak).Where(s => s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet || s.Low <= Weak).ToList();
+        return errors.Select(s => (s.Skill, PlanReason.Error))
+            .Concat(again.Where(errors.Contains).Select(s => (s.Skill, PlanReason.Mixed)))
+            .Concat(due.Except(errors).Select(s => (s.Skill, PlanReason.Due)))
             .Concat(weak.Select(s => (s.Skill, PlanReason.Weakest)))
-            .Concat(rest.Except(weak).OrderBy(s => s.Due).Select(s => (s.Skill, PlanReason.Next)));
+            .Concat(again.Concat(again).Select(s => (s.Skill, PlanReason.Mixed)))
+            .Concat(rest.Except(weak).OrderBy(s => s.Low).Select(s => (s.Skill, PlanReason.Next)));
     }
 
     // A short block after the first job, so that the session opens with something known; once more at the end.
@@ -85,6 +93,6 @@ public enum PlanReason
     /// <summary>Mixed in among others.</summary>
     Mixed,
 
-    /// <summary>It falls due next.</summary>
+    /// <summary>It is known: so that it stays so.</summary>
     Next,
 }

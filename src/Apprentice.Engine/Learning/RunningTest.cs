@@ -13,7 +13,11 @@ namespace Apprentice.Engine.Learning;
 public sealed class RunningTest(double border, bool above)
 {
     const int Shares = 12;
-    readonly double[] _logs = new double[Shares];
+    const double Most = 600;
+    readonly double[] _shown = [.. Between(border, above).Select(p => Real.Log(p / border))];
+    readonly double[] _not = [.. Between(border, above).Select(p => Real.Log((1 - p) / (1 - border)))];
+    int _hits;
+    int _misses;
 
     /// <summary>E for what was taken so far; 1 at the start.</summary>
     public double Value
@@ -21,19 +25,20 @@ public sealed class RunningTest(double border, bool above)
         get
         {
             var sum = 0.0;
-            foreach (var log in _logs) sum += Real.Exp(Math.Min(log, 600));
+            for (var i = 0; i < Shares; i++) sum += Real.Exp(Math.Min((_hits * _shown[i]) + (_misses * _not[i]), Most));
             return sum / Shares;
         }
     }
 
     /// <summary>Takes one more job.</summary>
-    public void Take(bool shown)
+    /// <returns>True when E may have risen: on the side for which it tests.</returns>
+    public bool Take(bool shown)
     {
-        for (var i = 0; i < Shares; i++)
-        {
-            var part = (i + 0.5) / Shares;
-            var p = above ? border + ((1 - border) * part) : border * part;
-            _logs[i] += shown ? Real.Log(p / border) : Real.Log((1 - p) / (1 - border));
-        }
+        if (shown) _hits++;
+        else _misses++;
+        return shown == above;
     }
+
+    static IEnumerable<double> Between(double border, bool above) =>
+        Enumerable.Range(0, Shares).Select(i => (i + 0.5) / Shares).Select(part => above ? border + ((1 - border) * part) : border * part);
 }

@@ -47,6 +47,21 @@ public sealed class SkillBook
         return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
+    /// <summary>The person's skills that need work, weakest first.</summary>
+    /// <param name="person">A name.</param>
+    /// <param name="now">The time for which it is worked out.</param>
+    /// <param name="most">How many at most.</param>
+    public IReadOnlyList<SkillState> Weakest(string? person, DateTimeOffset now, int most)
+    {
+        if (person is null || !_people.TryGetValue(person, out var its)) return [];
+        var weakest = its.Skills.Where(s => s.Value.WordAt(now) == SkillWord.NeedsWork).OrderBy(s => s.Value.MemoryAt(now) - _skills[s.Key].Difficulty).Take(most);
+        return [.. weakest.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+    }
+
+    /// <summary>The words for all skills of a person, without the rest.</summary>
+    public IEnumerable<(SkillKey Skill, SkillWord Word, int Asked)> Words(string? person, DateTimeOffset now) =>
+        person is null || !_people.TryGetValue(person, out var its) ? [] : its.Skills.Select(s => (_keys[s.Key], s.Value.WordAt(now), s.Value.Asked));
+
     /// <summary>Everybody's skills.</summary>
     public IEnumerable<(string Person, IReadOnlyList<SkillState> Skills)> All(DateTimeOffset now) => _people.Keys.Select(p => (p, Of(p, now)));
 

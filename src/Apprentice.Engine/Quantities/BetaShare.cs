@@ -15,8 +15,14 @@ public static class BetaShare
     public static double Below(double x, double a, double b)
     {
         if (x <= 0) return 0;
-        if (x >= 1) return 1;
-        var front = Real.Exp(LogGamma(a + b) - LogGamma(a) - LogGamma(b) + (a * Real.Log(x)) + (b * Real.Log(1 - x)));
+        return x >= 1 ? 1 : Below(x, a, b, Constant(a, b));
+    }
+
+    static double Constant(double a, double b) => LogGamma(a + b) - LogGamma(a) - LogGamma(b);
+
+    static double Below(double x, double a, double b, double constant)
+    {
+        var front = Real.Exp(constant + (a * Real.Log(x)) + (b * Real.Log(1 - x)));
         return x < (a + 1) / (a + b + 2) ? front * Fraction(x, a, b) / a : 1 - (front * Fraction(1 - x, b, a) / b);
     }
 
@@ -27,10 +33,10 @@ public static class BetaShare
     public static double Quantile(double probability, double a, double b)
     {
         double low = 0, high = 1, x = a / (a + b);
-        var constant = LogGamma(a + b) - LogGamma(a) - LogGamma(b);
+        var constant = Constant(a, b);
         for (var step = 0; step < MostSteps && high - low > 1e-14; step++)
         {
-            var over = Below(x, a, b) - probability;
+            var over = Below(x, a, b, constant) - probability;
             if (over > 0) high = x;
             else low = x;
             var density = Real.Exp(constant + ((a - 1) * Real.Log(x)) + ((b - 1) * Real.Log(1 - x)));

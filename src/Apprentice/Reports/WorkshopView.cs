@@ -5,8 +5,8 @@ using Apprentice.Engine.Topics;
 namespace Apprentice.Reports;
 
 /// <summary>What the lead of a workshop sees: skill tables and accepted habits, never single answers.</summary>
-/// <param name="Needs">Per person: jobs that count, and up to two skills that need work most.</param>
-/// <param name="Nobody">Skills that were asked of several people and that nobody has nearly or safe; fewest right first.</param>
+/// <param name="Needs">Per person: jobs that count, and the two weakest of the skills that need work.</param>
+/// <param name="Nobody">Skills that were asked of several people and that nobody has nearly or safe; most asked first.</param>
 /// <param name="Accepted">Habits that the learner knows and has had one aimed set for.</param>
 sealed record WorkshopView(
     IReadOnlyList<(string Person, int Jobs, IReadOnlyList<SkillState> Skills)> Needs,
@@ -15,26 +15,26 @@ sealed record WorkshopView(
 {
     const int SkillsEach = 2;
     const int MostShared = 3;
-    const int FewestAnswers = 4;
 
     /// <summary>The view of a history.</summary>
     /// <param name="history">The history.</param>
     /// <param name="now">The time.</param>
     public static WorkshopView Of(History history, DateTimeOffset now)
     {
-        var all = history.People.Select(p => (Person: p, Skills: history.Book.Of(p, now))).ToList();
+        var needs = WorkshopNeeds.Of(history, now);
         var jobs = history.Jobs.Where(j => j.Counts).CountBy(j => j.Person ?? "", StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        var told = history.HabitsTold.Select(t => t.Person).ToHashSet(StringComparer.Ordinal);
-        var fewest = Math.Min(2, all.Count(a => a.Skills.Count > 0));
         return new WorkshopView(
-            [.. all.Select(a => (a.Person, jobs.GetValueOrDefault(a.Person), (IReadOnlyList<SkillState>)[.. a.Skills.Where(IsOpen).OrderBy(s => s.Word == SkillWord.TooFewYet).ThenBy(s => s.Chance).Take(SkillsEach)]))],
-            [
-                .. all.SelectMany(a => a.Skills).GroupBy(s => s.Skill)
-                    .Where(g => g.Count() >= fewest && g.Sum(s => s.Asked) >= FewestAnswers && g.All(s => s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet) && g.Sum(s => s.Right) < g.Sum(s => s.Asked))
-                    .Select(g => (g.Key, Asked: g.Sum(s => s.Asked), Right: g.Sum(s => s.Right), People: g.Count()))
-                    .OrderBy(g => (double)g.Right / g.Asked).ThenByDescending(g => g.Asked).Take(MostShared),
-            ],
-            [.. history.People.Where(told.Contains).SelectMany(p => Habits.Of(history, p).Where(h => h is { ForLead: true, State: HabitStanding.LookOut }).Select(h => (p, h)))]);
+            [.. needs.People.Select(p => (p.Person, jobs.GetValueOrDefault(p.Person), (IReadOnlyList<SkillState>)[.. p.NeedsWork.Take(SkillsEach)]))],
+            Counted(history, [.. needs.NobodyHas.Take(MostShared)]),
+            [.. needs.People.SelectMany(p => p.Habits.Where(h => h.State == HabitStanding.LookOut).Select(h => (p.Person, h)))]);
+    }
+
+    static IReadOnlyList<(SkillKey Skill, int Asked, int Right, int People)> Counted(History history, List<SkillKey> skills)
+    {
+        if (skills.Count == 0) return [];
+        var marks = history.Jobs.Where(j => j.Counts && j.Person is not null)
+            .SelectMany(j => j.Observed.OfType<Observed.Mark>().Where(m => skills.Contains(m.Skill)).Select(m => (j.Person, Mark: m))).ToLookup(m => m.Mark.Skill);
+        return [.. skills.Select(s => (s, marks[s].Count(), marks[s].Count(m => m.Mark.Right), marks[s].Select(m => m.Person).Distinct(StringComparer.Ordinal).Count()))];
     }
 
     /// <summary>The view as a report.</summary>
@@ -53,6 +53,4 @@ sealed record WorkshopView(
                 .. history.People.Select(p => LearnerReport.Skills(history, topics, p, now) with { Id = $"skills:{p}", Title = p }),
             ]);
     }
-
-    static bool IsOpen(SkillState skill) => skill.Word == SkillWord.NeedsWork || (skill.Word == SkillWord.TooFewYet && !skill.LastRight);
 }

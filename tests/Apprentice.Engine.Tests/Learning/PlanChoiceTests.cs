@@ -15,11 +15,11 @@ public sealed class PlanChoiceTests
     }
 
     [Fact]
-    public void Then_the_weakest_that_can_be_learned_then_what_falls_due_next()
+    public void Then_the_weakest_that_can_be_learned_then_the_least_safe()
     {
-        var chosen = PlanChoice.Of([State("soon", due: 1), State("weak", due: 3, chance: 0.3), State("weaker", due: 9, chance: 0.25), State("safe", due: 20)], [], 4, Now);
-        Assert.Equal(["weaker", "weak", "soon", "safe"], chosen.Select(c => c.Skill.Id));
-        Assert.Equal([PlanReason.Weakest, PlanReason.Weakest, PlanReason.Next, PlanReason.Next], chosen.Select(c => c.Reason));
+        var chosen = PlanChoice.Of([State("safe", due: 1, low: 0.8), State("hard", due: 3, chance: 0.1, low: 0.1), State("weak", due: 3, chance: 0.6, low: 0.4), State("weaker", due: 9, low: 0.3), State("less", due: 9, low: 0.7)], [], 5, Now);
+        Assert.Equal(["weaker", "weak", "hard", "less", "safe"], chosen.Select(c => c.Skill.Id));
+        Assert.Equal([PlanReason.Weakest, PlanReason.Weakest, PlanReason.Weakest, PlanReason.Next, PlanReason.Next], chosen.Select(c => c.Reason));
     }
 
     [Fact]
@@ -50,6 +50,6 @@ public sealed class PlanChoiceTests
         Assert.All(chosen.Zip(chosen.Skip(1)).Where(p => p.Second.Reason != PlanReason.New), p => Assert.NotEqual(p.First.Skill, p.Second.Skill));
     }
 
-    static SkillState State(string id, double due, double chance = 0.8, bool lastRight = true) =>
-        new(Skill(id), 9, 8, 4, chance, 0.62, 0.95, SkillWord.Safe, Now.AddDays(-9), lastRight, Now.AddDays(due));
+    static SkillState State(string id, double due, double chance = 0.8, bool lastRight = true, double low = 0.62) =>
+        new(Skill(id), 9, 8, 4, chance, low, 0.95, SkillWord.Safe, Now.AddDays(-9), lastRight, Now.AddDays(due));
 }

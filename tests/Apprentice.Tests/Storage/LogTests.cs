@@ -150,6 +150,23 @@ public sealed class LogTests : IDisposable
     }
 
     [Fact]
+    public void An_answer_from_before_it_was_kept_what_it_showed_is_still_read()
+    {
+        var answer = new LogEntry.Answered(3, Full, new Verdict(InShort.RightByLuck, [], Sound: true, SafetyError: false));
+        using (var log = Log.Open(FilePath)) log.Append(new Logged(At, answer));
+        using (var file = new LiteDB.LiteDatabase(new LiteDB.ConnectionString { Filename = FilePath, Collation = LiteDB.Collation.Binary }))
+        {
+            var entries = file.GetCollection("log", LiteDB.BsonAutoId.Int64);
+            var old = entries.FindAll().Single();
+            Assert.True(old.Remove("observed"));
+            Assert.True(entries.Update(old));
+        }
+
+        using var again = Log.Open(FilePath);
+        Assert.Equivalent(answer, Assert.Single(again.Read()).What, strict: true);
+    }
+
+    [Fact]
     public void A_job_left_in_the_middle_is_found_again()
     {
         using (var log = Log.Open(FilePath))
