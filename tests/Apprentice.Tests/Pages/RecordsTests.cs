@@ -120,7 +120,7 @@ public sealed class RecordsTests : IDisposable
         Lives.Add(log, new LogEntry.WorkshopSet("Back yard", "Sam", [Corpus.Sample.Id]));
         Write(Data, log);
         Assert.Contains("Sam leads the workshop", Run("erase", "Sam", "--yes").Error, StringComparison.Ordinal);
-        Assert.Contains("You lead the workshop", new Talk(log, [Corpus.Sample]).Keys("0766").Keys("Sam{Enter}").Text.Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.Contains("You lead the workshop", new Talk(log, [Corpus.Sample]).Keys("076Sam{Enter}").Text.Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
     }
 
     [Fact]
