@@ -34,7 +34,7 @@ public sealed class DrillScreensTests
     [InlineData("drill-tape", "folding-bar", "2")]
     [InlineData("drill-plates", "folding-bar", "4")]
     [InlineData("drill-plates-says", "folding-bar", "41")]
-    [InlineData("drill-plates-said", "folding-bar", "411{Enter}")]
+    [InlineData("drill-plates-said", "folding-bar", "411")]
     [InlineData("drill-plates-wall", "rim-size", "4")]
     [InlineData("drill-pitch", "folding-bar", "5")]
     [InlineData("drill-pitch-said", "folding-bar", "5{Enter}")]
