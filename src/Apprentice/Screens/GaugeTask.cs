@@ -24,6 +24,9 @@ sealed record GaugeTask(string Title, InstrumentSort Sort, IReadOnlyList<TableFi
     /// <summary>What follows, given the short name of the finding.</summary>
     public required Func<World, string, Turn> Done { get; init; }
 
+    /// <summary>Sentences that stand above the gauge.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>Number of the job, or null.</summary>
     public int? Job { get; init; }
 

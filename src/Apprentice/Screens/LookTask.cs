@@ -9,7 +9,7 @@ namespace Apprentice.Screens;
 /// <summary>Something to be looked at: all that the screens need, and what follows.</summary>
 /// <param name="Title">Top line.</param>
 /// <param name="Clue">The clue: read off a plate, or seen, felt or heard.</param>
-/// <param name="Asked">The parts that are asked, in words.</param>
+/// <param name="Asked">The parts that are asked, in words; empty when it is not asked what a writing tells of them.</param>
 sealed record LookTask(string Title, Clue Clue, string Asked)
 {
     /// <summary>The plate, or null when nothing is read.</summary>
@@ -31,7 +31,13 @@ sealed record LookTask(string Title, Clue Clue, string Asked)
     public int? Job { get; init; }
 
     /// <summary>Short names and words of the findings, in the topic's order.</summary>
-    public IReadOnlyList<(string Id, string Text)> Findings => Clue.Shows switch
+    public IReadOnlyList<(string Id, string Text)> Findings => FindingsOf(Clue);
+
+    /// <summary>Sentences that stand above the question.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>Short names and words of the findings of a clue, in the topic's order.</summary>
+    public static IReadOnlyList<(string Id, string Text)> FindingsOf(Clue clue) => clue.Shows switch
     {
         Shows.Table table => [.. table.Findings.Select(f => (f.Id, f.Text))],
         Shows.Code code => [.. code.Findings.Select(f => (f.Id, f.Text))],

@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -21,10 +22,15 @@ sealed class Talk
     }
 
     public Talk(bool plain, IReadOnlyList<Topic> topics, params LogEntry[] before)
+        : this(plain, topics, Library.Empty, before)
+    {
+    }
+
+    public Talk(bool plain, IReadOnlyList<Topic> topics, Library library, params LogEntry[] before)
     {
         LogEntry[] all = [new LogEntry.Began(Luck), .. before];
         Entries.AddRange(all.Select(Stamp));
-        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain }, Append, Save);
+        _conversation = new Conversation(new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Library = library }, Append, Save);
     }
 
     public List<Logged> Entries { get; } = [];
