@@ -3,6 +3,7 @@ using Apprentice.Content;
 using Apprentice.Drawing;
 using Apprentice.Engine;
 using Apprentice.Engine.Topics;
+using Apprentice.Screens;
 
 namespace Apprentice.Drills;
 
@@ -13,6 +14,11 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
 
     // So much of a drawing's longer side a named point has to lie elsewhere to be seen without a rule (judgement).
     const double Seen = 0.08;
+
+    // So many characters of the smallest picture have to differ where a shape does (judgement).
+    const int LeastCells = 4;
+
+    static readonly PageSize Small = new(58, 9);
 
     // Worked out once for a drawing: a list of skills asks often.
     static readonly ConditionalWeakTable<TopicDrawing, IReadOnlyList<(DrawnChoice, DrawnChoice)>> Known = [];
@@ -83,7 +89,14 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
     {
         var (first, second) = (DrawnPart.Of(topic, drawing.Id, Choice(drawing, one)), DrawnPart.Of(topic, drawing.Id, Choice(drawing, two)));
         if (first.Points.Count == 0 || second.Points.Count == 0) return false;
-        return HasOtherShape(one, two) || first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen);
+        return (HasOtherShape(one, two) && Cells(first, second) >= LeastCells) || first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen);
+    }
+
+    // Characters that differ in the smallest window.
+    static int Cells(DrawnPart one, DrawnPart two)
+    {
+        var (first, second) = (one.Rows(Small.Columns, Small.Rows), two.Rows(Small.Columns, Small.Rows));
+        return first.Count != second.Count ? int.MaxValue : first.Zip(second).Sum(r => r.First.Zip(r.Second).Count(c => c.First != c.Second));
     }
 
     // A word of the figure is another one, or a number of things is.
