@@ -49,13 +49,13 @@ static class EntryDocument
             ["step"] = e.Step,
         },
         LogEntry.Looked e => new() { ["job"] = e.Job, ["look"] = JobFields.Of(e.Look), ["shown"] = JobFields.Of(e.Shown) },
-        LogEntry.Answered e => new() { ["job"] = e.Job, ["given"] = JobFields.Of(e.Given), ["verdict"] = JobFields.Of(e.Verdict) },
+        LogEntry.Answered e => new() { ["job"] = e.Job, ["given"] = JobFields.Of(e.Given), ["verdict"] = JobFields.Of(e.Verdict), ["observed"] = LearningDocument.Of(e.Observed) },
         LogEntry.Questioned e => new() { ["job"] = e.Job, ["text"] = e.Text },
         LogEntry.LessonRead e => new() { ["person"] = e.Person, ["lesson"] = e.Lesson },
         LogEntry.LessonQuestioned e => new() { ["person"] = e.Person, ["lesson"] = e.Lesson, ["section"] = e.Section, ["text"] = e.Text },
         LogEntry.Paused e => new() { ["job"] = e.Job is { } job ? job : BsonValue.Null },
         LogEntry.WorkshopSet e => new() { ["name"] = e.Name, ["lead"] = e.Lead, ["topics"] = new BsonArray(e.Topics.Select(t => new BsonValue(t))) },
-        _ => DrillDocument.Fields(entry) ?? throw new UnreachableException(),
+        _ => DrillDocument.Fields(entry) ?? LearningDocument.Fields(entry) ?? throw new UnreachableException(),
     };
 
     static LogEntry What(BsonDocument d) => d["kind"].AsString switch
@@ -69,7 +69,10 @@ static class EntryDocument
         nameof(LogEntry.Looked) => new LogEntry.Looked(
             d["job"].AsInt32, JobFields.ToLook(d["look"].AsDocument), JobFields.ToFinding(d["shown"].AsDocument)),
         nameof(LogEntry.Answered) => new LogEntry.Answered(
-            d["job"].AsInt32, JobFields.ToGiven(d["given"].AsDocument), JobFields.ToVerdict(d["verdict"].AsDocument)),
+            d["job"].AsInt32, JobFields.ToGiven(d["given"].AsDocument), JobFields.ToVerdict(d["verdict"].AsDocument))
+        {
+            Observed = LearningDocument.ToObserved(d["observed"]),
+        },
         nameof(LogEntry.Questioned) => new LogEntry.Questioned(d["job"].AsInt32, d["text"].AsString),
         nameof(LogEntry.LessonRead) => new LogEntry.LessonRead(JobFields.Text(d["person"]), d["lesson"].AsString),
         nameof(LogEntry.LessonQuestioned) => new LogEntry.LessonQuestioned(
@@ -77,6 +80,6 @@ static class EntryDocument
         nameof(LogEntry.Paused) => new LogEntry.Paused(d["job"].IsNull ? null : d["job"].AsInt32),
         nameof(LogEntry.WorkshopSet) => new LogEntry.WorkshopSet(
             d["name"].AsString, d["lead"].AsString, [.. d["topics"].AsArray.Select(t => t.AsString)]),
-        var other => DrillDocument.What(other, d) ?? throw new FormatException($"Unknown kind {other}."),
+        var other => DrillDocument.What(other, d) ?? LearningDocument.What(other, d) ?? throw new FormatException($"Unknown kind {other}."),
     };
 }

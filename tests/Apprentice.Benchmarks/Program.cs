@@ -2,6 +2,13 @@ using System.Diagnostics;
 using Apprentice.Benchmarks;
 using BenchmarkDotNet.Running;
 
+if (args.Contains("--learners"))
+{
+    Learners.Print();
+    Log.Print();
+    return;
+}
+
 if (!args.Contains("--quick"))
 {
     BenchmarkSwitcher.FromAssembly(typeof(Beliefs).Assembly).Run(args);

@@ -19,7 +19,19 @@ public sealed record History
     public string? Current { get; private init; }
 
     /// <summary>Jobs, oldest first; job n is at index n − 1.</summary>
-    public IReadOnlyList<PastJob> Jobs { get; private init; } = [];
+    public IReadOnlyList<PastJob> Jobs => AllJobs;
+
+    /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
+    public ImmutableList<int> Answered { get; private init; } = [];
+
+    readonly HashSet<Observed> _known = [];
+
+    SkillBook? _book;
+
+    /// <summary>Everybody's skills. Worked out when first asked for, from the last state that was.</summary>
+    public SkillBook Book => _book = SkillBook.Of(this, _book);
+
+    ImmutableList<PastJob> AllJobs { get; init; } = [];
 
     /// <summary>The workshop, or null when none was set up.</summary>
     public LogEntry.WorkshopSet? Workshop { get; private init; }
@@ -34,11 +46,27 @@ public sealed record History
     /// <param name="lesson">Path of the lesson.</param>
     public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
 
+    /// <summary>Topics that the lead chose for this month; empty for all.</summary>
+    public IReadOnlyList<string> MonthTopics { get; private init; } = [];
+
+    /// <summary>Sets of jobs aimed at a habit, oldest first.</summary>
+    public IReadOnlyList<Aim> Aims { get; private init; } = [];
+
+    /// <summary>Habits that were shown to a learner.</summary>
+    public ImmutableHashSet<(string Person, Habit Habit)> HabitsTold { get; private init; } = [];
+
+    /// <summary>The last placement a person asked for: its topics, and the number of the first job that can belong to it.</summary>
+    public ImmutableDictionary<string, (IReadOnlyList<string> Topics, int From)> Placements { get; private init; } =
+        ImmutableDictionary<string, (IReadOnlyList<string>, int)>.Empty;
+
     /// <summary>Drills, oldest first; drill n is at index n − 1.</summary>
     public IReadOnlyList<PastDrill> Drills { get; private init; } = [];
 
     /// <summary>Series of real parts that were measured, oldest first.</summary>
     public IReadOnlyList<RealSeries> RealParts { get; private init; } = [];
+
+    // Numbers of each person's jobs, in order.
+    ImmutableDictionary<string, ImmutableList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ImmutableList<int>>.Empty;
 
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
@@ -52,14 +80,23 @@ public sealed record History
     public History With(Logged entry) => entry.What switch
     {
         LogEntry.Began began => this with { Luck = Luck ?? began.Luck },
-        LogEntry.PersonAdded added => (added.Job is { } job ? Changed(job, j => j with { Person = added.Name }) : this) with
+        LogEntry.PersonAdded added => (added.Job is { } job ? Named(job, added.Name) : this) with
         {
             People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
         },
         LogEntry.SatDown sat => this with { Current = sat.Name },
-        LogEntry.JobStarted started => this with { Jobs = [.. Jobs, new PastJob(started, entry.At)] },
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
         LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
-        LogEntry.Answered answered => Changed(answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Ended = entry.At }),
+        LogEntry.Answered answered => Changed(
+            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = Shared(answered.Observed), Ended = entry.At }) with
+        {
+            Answered = Answered.Add(answered.Job),
+        },
+        LogEntry.Updated updated => Changed(updated.Job, j => j with { Updates = [.. j.Updates, updated] }),
+        LogEntry.HabitTold told => this with { HabitsTold = HabitsTold.Add((told.Person, told.Habit)) },
+        LogEntry.AimedAt aimed => this with { Aims = [.. Aims, new Aim(aimed.Person, aimed.Habit, NextJob)] },
+        LogEntry.PlacementAsked asked => this with { Placements = Placements.SetItem(asked.Person, (asked.Topics, NextJob)) },
+        LogEntry.TopicsChosen chosen => this with { MonthTopics = chosen.Topics },
         LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
         LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
         LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
@@ -75,7 +112,7 @@ public sealed record History
 
     /// <summary>The person's jobs, oldest first.</summary>
     /// <param name="person">A name, or null for jobs of nobody known.</param>
-    public IEnumerable<PastJob> JobsOf(string? person) => Jobs.Where(j => string.Equals(j.Person, person, StringComparison.Ordinal));
+    public IEnumerable<PastJob> JobsOf(string? person) => ByPerson.GetValueOrDefault(KeyOf(person), []).Select(n => AllJobs[n - 1]);
 
     /// <summary>The person's last job if it has no answer yet, or null.</summary>
     public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
@@ -89,6 +126,35 @@ public sealed record History
         .. Drills.Where(d => string.Equals(d.Started.Person, person, StringComparison.Ordinal) && string.Equals(d.Started.Skill, skill, StringComparison.Ordinal))
             .SelectMany(d => d.Answers),
     ];
+
+    // No name begins like that of nobody known.
+    static string KeyOf(string? person) => person is null ? "\0" : "p" + person;
+
+    ImmutableDictionary<string, ImmutableList<int>> Owned(string? person, int job) => ByPerson.SetItem(KeyOf(person), ByPerson.GetValueOrDefault(KeyOf(person), []).Add(job));
+
+    // The book is made afresh: it has left out what nobody known had done.
+    History Named(int job, string person)
+    {
+        var changed = Changed(job, j => j with { Person = person });
+        var before = KeyOf(Jobs[job - 1].Person);
+        var owned = changed with { ByPerson = ByPerson.SetItem(before, ByPerson[before].Remove(job)), _book = null };
+        var its = owned.Owned(person, job);
+        return owned with { ByPerson = its.SetItem(KeyOf(person), its[KeyOf(person)].Sort()) };
+    }
+
+    // Most of what answers show is alike: it is kept once.
+    Observed[] Shared(IReadOnlyList<Observed> observed)
+    {
+        var shared = new Observed[observed.Count];
+        for (var i = 0; i < shared.Length; i++)
+        {
+            if (observed[i] is Observed.Weighed) shared[i] = observed[i];
+            else if (_known.TryGetValue(observed[i], out var known)) shared[i] = known;
+            else _known.Add(shared[i] = observed[i]);
+        }
+
+        return shared;
+    }
 
     History Drilled(int drill, Func<PastDrill, PastDrill> change)
     {
@@ -107,9 +173,7 @@ public sealed record History
     History Changed(int job, Func<PastJob, PastJob> change)
     {
         if (job < 1 || job > Jobs.Count) throw new ArgumentException($"Job {job} was never started.", nameof(job));
-        var jobs = Jobs.ToArray();
-        jobs[job - 1] = change(jobs[job - 1]);
-        return this with { Jobs = jobs };
+        return this with { AllJobs = AllJobs.SetItem(job - 1, change(AllJobs[job - 1])) };
     }
 }
 
@@ -130,6 +194,12 @@ public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
     /// <summary>The grade in short, or null while it is unfinished.</summary>
     public Verdict? Verdict { get; init; }
 
+    /// <summary>What the answer showed; empty while it is unfinished and in old entries.</summary>
+    public IReadOnlyList<Observed> Observed { get; init; } = [];
+
+    /// <summary>How sure the learner was before and after a check, where that was asked.</summary>
+    public IReadOnlyList<LogEntry.Updated> Updates { get; init; } = [];
+
     /// <summary>When it was answered, or null.</summary>
     public DateTimeOffset? Ended { get; init; }
 
@@ -139,3 +209,9 @@ public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
     /// <summary>True when it was answered and was not guided.</summary>
     public bool Counts => Given is not null && !Started.Guided;
 }
+
+/// <summary>A set of jobs aimed at a habit.</summary>
+/// <param name="Person">Whose.</param>
+/// <param name="Habit">The habit.</param>
+/// <param name="From">Number of the first job on this file that can belong to it.</param>
+public sealed record Aim(string Person, Habit Habit, int From);

@@ -46,7 +46,39 @@ public abstract record LogEntry
     /// <param name="Job">Number of the job.</param>
     /// <param name="Given">The answer without its looks, which have their own entries.</param>
     /// <param name="Verdict">The grade in short.</param>
-    public sealed record Answered(int Job, Given Given, Verdict Verdict) : LogEntry;
+    public sealed record Answered(int Job, Given Given, Verdict Verdict) : LogEntry
+    {
+        /// <summary>What the answer showed; empty in entries older than <see cref="Observations"/>.</summary>
+        public IReadOnlyList<Observed> Observed { get; init; } = [];
+    }
+
+    /// <summary>How sure the learner was of one and the same kind before and after a check.</summary>
+    /// <param name="Job">Number of the job.</param>
+    /// <param name="Look">Index of the look, from 0.</param>
+    /// <param name="Part">The part asked about.</param>
+    /// <param name="Kind">The kind asked about, "none" for none of these: the one that the learner held for likeliest before the check.</param>
+    /// <param name="Before">0 to 10 of ten before it; 0 is as good as certain that it is not.</param>
+    /// <param name="After">0 to 10 of ten after it.</param>
+    public sealed record Updated(int Job, int Look, string Part, string Kind, int Before, int After) : LogEntry;
+
+    /// <summary>A habit was shown to the learner.</summary>
+    /// <param name="Person">Who.</param>
+    /// <param name="Habit">The habit.</param>
+    public sealed record HabitTold(string Person, Habit Habit) : LogEntry;
+
+    /// <summary>A learner began a set of jobs aimed at a habit; the jobs that follow are its.</summary>
+    /// <param name="Person">Who.</param>
+    /// <param name="Habit">The habit.</param>
+    public sealed record AimedAt(string Person, Habit Habit) : LogEntry;
+
+    /// <summary>"I can do this already": the six jobs that follow place the person.</summary>
+    /// <param name="Person">Who.</param>
+    /// <param name="Topics">Topics to be placed in, three at most; one gets six jobs, two three each, three two each.</param>
+    public sealed record PlacementAsked(string Person, IReadOnlyList<string> Topics) : LogEntry;
+
+    /// <summary>The lead chose the topics that count this month.</summary>
+    /// <param name="Topics">The topics; empty for all.</param>
+    public sealed record TopicsChosen(IReadOnlyList<string> Topics) : LogEntry;
 
     /// <summary>"This is wrong": a line for the lead.</summary>
     /// <param name="Job">Number of the job.</param>

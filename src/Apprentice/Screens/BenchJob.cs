@@ -79,6 +79,13 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     /// <summary>The grade of an answer.</summary>
     public Grade Grade(Given given) => Bench.Grade(Made, given.With(Looks));
 
+    /// <summary>What a graded answer shows, for the log.</summary>
+    /// <param name="given">The answer.</param>
+    /// <param name="grade">Its grade.</param>
+    /// <param name="updates">How sure the learner was before and after a check, where that was asked.</param>
+    public IReadOnlyList<Observed> Observe(Given given, Grade grade, IReadOnlyList<LogEntry.Updated>? updates = null) =>
+        Observations.Of(Bench, Made, given.With(Looks), grade, updates);
+
     /// <summary>A new job with its entry for the log.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="bench">The topic.</param>

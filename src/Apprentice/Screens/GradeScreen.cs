@@ -23,7 +23,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
     {
         var given = form.Given();
         var grade = form.On.Grade(given);
-        return Turn.To(new GradeScreen(form.On, given, grade), new LogEntry.Answered(form.On.Number, given, Verdict.Of(grade)));
+        return Turn.To(new GradeScreen(form.On, given, grade), new LogEntry.Answered(form.On.Number, given, Verdict.Of(grade)) { Observed = form.On.Observe(given, grade) });
     }
 
     /// <inheritdoc/>

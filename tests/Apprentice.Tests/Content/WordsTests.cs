@@ -1,6 +1,7 @@
 using System.Text.RegularExpressions;
 using Apprentice.Content;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Tests.Content;
@@ -68,8 +69,25 @@ public sealed partial class WordsTests
 
     /// <summary>Keys that the source puts together from an enumeration or a list of its own.</summary>
     static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" or "leave" && Parts().Any(p => Built(key, p))
+        || Learnt().Contains(key, StringComparer.Ordinal)
         || (key.StartsWith("figure.", StringComparison.Ordinal) && Drawn().Contains(key, StringComparer.Ordinal))
         || (key.EndsWith("-long", StringComparison.Ordinal) && Words.Keys.Contains(key[..^"-long".Length], StringComparer.Ordinal));
+
+    /// <summary>Keys made of a habit, a reason, a class of pitfalls or a word for a skill, and those that the pages of learning say.</summary>
+    static IEnumerable<string> Learnt() =>
+    [
+        .. Enum.GetValues<Habit>().Select(AimedSets.KeyOf).SelectMany(h => (string[])[h + ".name", h + ".sentence", h + ".look", h + ".card.1", h + ".card.2", h + ".card.3", h + ".card.4"]),
+        .. Enum.GetNames<PlanReason>().Select(r => "plan.why." + r.ToLowerInvariant()),
+        .. Enum.GetNames<PitfallClass>().Append("other").Select(c => "skills.pitfall." + c.ToLowerInvariant()),
+        .. Enum.GetNames<SkillWord>().Select(w => "skills.word." + w),
+        .. Enum.GetNames<SureWord>().Select(w => "sure.word." + w),
+        .. Enum.GetNames<TrustWord>().Select(w => "trust.word." + w),
+        .. Enum.GetNames<ClueFamily>().Select(f => "trust.family." + f),
+        "sure.sentence", "sure.few", "trust.linked",
+    ];
+
+    [Fact]
+    public void Every_habit_reason_and_skill_has_its_words() => Assert.Empty(Learnt().Except(Words.Keys, StringComparer.Ordinal));
 
     /// <summary>Keys made of a figure and one of its words, with or without the parameter, and of its points.</summary>
     static IEnumerable<string> Drawn() => FigureCatalogue.All.SelectMany(f => (string[])

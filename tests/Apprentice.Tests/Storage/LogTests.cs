@@ -31,6 +31,20 @@ public sealed class LogTests : IDisposable
         new LogEntry.Looked(3, new Look("plate", 1, OwnFinding: "2012", Writing: 3, OwnBearing: Bearing.Date), new Finding("plate", Channel.Bench, new Seen.Named("2012"), Writing: 3)),
         new LogEntry.Looked(3, new Look("bend", 0), new Finding("bend", Channel.Phone, new Seen.Hidden())),
         new LogEntry.Answered(3, Full, new Verdict(InShort.RightByLuck, [new AspectMark(Aspect.Certainty, -0.25, "grade.rule.sure")], Sound: false, SafetyError: true)),
+        new LogEntry.Answered(3, Full, new Verdict(InShort.RightByLuck, [], Sound: true, SafetyError: false))
+        {
+            Observed =
+            [
+                new Observed.Mark(new SkillKey(SkillSort.Reading, "bar", "stem"), Right: true, 1.0 / 3), new Observed.Sure("bar", 10, Right: false),
+                new Observed.Pattern(Habit.TakesNearer, Shown: true), new Observed.Bench(3.5, 0.1 + 0.2), new Observed.Ordered(Wrong: true),
+                new Observed.Weighed("plate", ClueFamily.NumberOrDate, Linked: true, -0.7, 1.0 / 7),
+            ],
+        },
+        new LogEntry.Updated(3, 2, "bar", "none", 0, 10),
+        new LogEntry.HabitTold("Sam", Habit.WaitsTooOften),
+        new LogEntry.AimedAt("Sam", Habit.Forces),
+        new LogEntry.PlacementAsked("Sam", ["bar", "rim-size"]),
+        new LogEntry.TopicsChosen([]),
         new LogEntry.Questioned(3, "Zu kurz? {\"a\": 1}"),
         new LogEntry.Paused(3),
         new LogEntry.Paused(null),
@@ -133,6 +147,23 @@ public sealed class LogTests : IDisposable
         }
         using var again = Log.Open(FilePath);
         Assert.Equivalent(Entries[7], Assert.Single(again.Read()).What, strict: true);
+    }
+
+    [Fact]
+    public void An_answer_from_before_it_was_kept_what_it_showed_is_still_read()
+    {
+        var answer = new LogEntry.Answered(3, Full, new Verdict(InShort.RightByLuck, [], Sound: true, SafetyError: false));
+        using (var log = Log.Open(FilePath)) log.Append(new Logged(At, answer));
+        using (var file = new LiteDB.LiteDatabase(new LiteDB.ConnectionString { Filename = FilePath, Collation = LiteDB.Collation.Binary }))
+        {
+            var entries = file.GetCollection("log", LiteDB.BsonAutoId.Int64);
+            var old = entries.FindAll().Single();
+            Assert.True(old.Remove("observed"));
+            Assert.True(entries.Update(old));
+        }
+
+        using var again = Log.Open(FilePath);
+        Assert.Equivalent(answer, Assert.Single(again.Read()).What, strict: true);
     }
 
     [Fact]

@@ -1,0 +1,126 @@
+namespace Apprentice.Engine.Learning;
+
+/// <summary>The skills of all people of a log, folded from their answers in the order of time. See <see cref="SkillModel"/>.</summary>
+/// <remarks>Answers are taken by time and number of job, whatever order the entries of different jobs have in the log. Guided jobs and jobs of nobody known are left out.</remarks>
+public sealed class SkillBook
+{
+    readonly Dictionary<SkillKey, int> _numbers = [];
+    readonly List<SkillKey> _keys = [];
+    readonly List<(double Difficulty, int Answers)> _skills = [];
+    readonly Dictionary<string, PersonSkills> _people = new(StringComparer.Ordinal);
+    (DateTimeOffset At, int Job) _last = (DateTimeOffset.MinValue, 0);
+    int _answers;
+
+    SkillBook()
+    {
+    }
+
+    SkillBook(SkillBook other)
+    {
+        (_last, _answers) = (other._last, other._answers);
+        _numbers = new(other._numbers);
+        _keys = [.. other._keys];
+        _skills = [.. other._skills];
+        foreach (var (name, person) in other._people) _people[name] = person.Copy();
+    }
+
+    /// <summary>The book of a history.</summary>
+    /// <param name="history">The history.</param>
+    /// <param name="before">The book of an earlier state of the same log, or null: then only what came since is read, with the same result.</param>
+    public static SkillBook Of(History history, SkillBook? before = null)
+    {
+        var answered = history.Answered;
+        if (before is not null && before._answers == answered.Count) return before;
+        var fresh = before is null ? [] : InTime(history, answered.Skip(before._answers));
+        var book = fresh.Count > 0 && before is not null && (fresh[0].At, fresh[0].Job.Started.Job).CompareTo(before._last) > 0 ? new SkillBook(before) : new SkillBook();
+        foreach (var (at, job) in book._answers > 0 ? fresh : InTime(history, answered)) book.Take(job, at);
+        book._answers = answered.Count;
+        return book;
+    }
+
+    /// <summary>The person's skills, each as it stands now, in the order in which they were first asked.</summary>
+    /// <param name="person">A name.</param>
+    /// <param name="now">The time for which it is worked out.</param>
+    public IReadOnlyList<SkillState> Of(string? person, DateTimeOffset now)
+    {
+        if (person is null || !_people.TryGetValue(person, out var its)) return [];
+        return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+    }
+
+    /// <summary>The person's skills with a certain word, as they stand now.</summary>
+    public IReadOnlyList<SkillState> Of(string? person, DateTimeOffset now, SkillWord word)
+    {
+        if (person is null || !_people.TryGetValue(person, out var its)) return [];
+        return [.. its.Skills.Where(s => s.Value.WordAt(now) == word).Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+    }
+
+    /// <summary>The words for all skills of a person, without the rest.</summary>
+    public IEnumerable<(SkillKey Skill, SkillWord Word, int Asked)> Words(string? person, DateTimeOffset now) =>
+        person is null || !_people.TryGetValue(person, out var its) ? [] : its.Skills.Select(s => (_keys[s.Key], s.Value.WordAt(now), s.Value.Asked));
+
+    /// <summary>Everybody's skills.</summary>
+    public IEnumerable<(string Person, IReadOnlyList<SkillState> Skills)> All(DateTimeOffset now) => _people.Keys.Select(p => (p, Of(p, now)));
+
+    /// <summary>A person's ability θ; 0 for one who has not answered.</summary>
+    public double Ability(string person) => _people.TryGetValue(person, out var its) ? its.Ability : 0;
+
+    /// <summary>A skill's difficulty d.</summary>
+    public double Difficulty(SkillKey skill) => _numbers.TryGetValue(skill, out var n) ? _skills[n].Difficulty : SkillModel.FirstDifficulty;
+
+    /// <summary>The chance that the person shows the skill at a time, guessing left out.</summary>
+    public double Chance(string person, SkillKey skill, DateTimeOffset at)
+    {
+        if (!_people.TryGetValue(person, out var its)) return SkillModel.Chance(-Difficulty(skill), 0);
+        var memory = _numbers.TryGetValue(skill, out var n) && its.Skills.TryGetValue(n, out var pair) ? pair.MemoryAt(at) : 0;
+        return SkillModel.Chance(its.Ability - Difficulty(skill) + memory, 0);
+    }
+
+    static List<(DateTimeOffset At, PastJob Job)> InTime(History history, IEnumerable<int> jobs) =>
+    [
+        .. jobs.Select(n => history.Jobs[n - 1]).Where(j => j.Counts && j.Person is not null && j.Ended is not null)
+            .Select(j => (At: j.Ended ?? j.At, Job: j)).OrderBy(j => j.At).ThenBy(j => j.Job.Started.Job),
+    ];
+
+    void Take(PastJob job, DateTimeOffset at)
+    {
+        _last = (at, job.Started.Job);
+        if (!_people.TryGetValue(job.Person ?? "", out var person)) person = _people[job.Person ?? ""] = new PersonSkills();
+        foreach (var observed in job.Observed)
+        {
+            if (observed is Observed.Mark mark) Take(person, mark, at);
+        }
+    }
+
+    void Take(PersonSkills person, Observed.Mark mark, DateTimeOffset at)
+    {
+        if (!_numbers.TryGetValue(mark.Skill, out var number))
+        {
+            number = _numbers[mark.Skill] = _keys.Count;
+            _keys.Add(mark.Skill);
+            _skills.Add((SkillModel.FirstDifficulty, 0));
+        }
+
+        if (!person.Skills.TryGetValue(number, out var pair)) pair = person.Skills[number] = new PairMemory();
+        var (difficulty, answers) = _skills[number];
+        var error = pair.Take(mark, person.Ability - difficulty, at);
+        person.Ability += SkillModel.Step(person.Answers++) * error;
+        _skills[number] = (difficulty - (SkillModel.Step(answers) * error), answers + 1);
+    }
+}
+
+/// <summary>What the book keeps of one person.</summary>
+sealed class PersonSkills
+{
+    public double Ability { get; set; }
+
+    public int Answers { get; set; }
+
+    public Dictionary<int, PairMemory> Skills { get; } = [];
+
+    public PersonSkills Copy()
+    {
+        var copy = new PersonSkills { Ability = Ability, Answers = Answers };
+        foreach (var (skill, pair) in Skills) copy.Skills[skill] = pair.Copy();
+        return copy;
+    }
+}

@@ -1,0 +1,33 @@
+namespace Apprentice.Engine.Learning;
+
+/// <summary>What the log says of one skill of one person.</summary>
+/// <param name="Skill">The skill.</param>
+/// <param name="Asked">How often it was asked.</param>
+/// <param name="Right">How often it was shown.</param>
+/// <param name="Days">On how many different days.</param>
+/// <param name="Chance">Chance of showing it now, 0 to 1.</param>
+/// <param name="Low">Lower end of the interval, from 0 to 1; one time in twenty below.</param>
+/// <param name="High">Upper end; one time in twenty above.</param>
+/// <param name="Word">The word for it.</param>
+/// <param name="Last">When it was last asked.</param>
+/// <param name="LastRight">True when it was shown then.</param>
+/// <param name="Due">When to practise it again.</param>
+public sealed record SkillState(
+    SkillKey Skill, int Asked, int Right, int Days, double Chance, double Low, double High, SkillWord Word,
+    DateTimeOffset Last, bool LastRight, DateTimeOffset Due);
+
+/// <summary>Words for a skill.</summary>
+public enum SkillWord
+{
+    /// <summary>Fewer than four answers.</summary>
+    TooFewYet,
+
+    /// <summary>Neither safe nor nearly.</summary>
+    NeedsWork,
+
+    /// <summary>Mean of the interval's distribution at least .65, yet not safe.</summary>
+    Nearly,
+
+    /// <summary>At least eight answers on at least three days, lower bound above .6.</summary>
+    Safe,
+}
