@@ -1,7 +1,7 @@
 namespace Apprentice.Engine.Assessing.Numbers;
 
 /// <summary>Classical test theory of right and not right answers: people in rows, sorts of jobs in columns.</summary>
-/// <remarks>Sources: G. F. Kuder, M. W. Richardson, Psychometrika 2, 1937; L. Guttman, Psychometrika 10, 1945; L. J. Cronbach, Psychometrika 16, 1951; L. S. Feldt, Psychometrika 30, 1965.</remarks>
+/// <remarks>Sources: G. F. Kuder, M. W. Richardson, Psychometrika 2, 1937; L. J. Cronbach, Psychometrika 16, 1951; L. S. Feldt, Psychometrika 30, 1965.</remarks>
 public sealed class ClassicalTest
 {
     const double Tail = 0.27;
@@ -43,26 +43,6 @@ public sealed class ClassicalTest
 
     /// <summary>KR-21: alpha as if all columns were equally hard.</summary>
     public double Kr21 => Items / (Items - 1.0) * (1 - (Mean * (Items - Mean) / (Items * Cross(_totals, _totals) / People)));
-
-    /// <summary>Guttman's lambda 2.</summary>
-    public double Lambda2
-    {
-        get
-        {
-            var total = Cross(_totals, _totals);
-            var (trace, squares) = (0.0, 0.0);
-            for (var i = 0; i < Items; i++)
-            {
-                trace += Cross(Column(i), Column(i));
-                for (var j = 0; j < Items; j++)
-                {
-                    if (i != j) squares += Cross(Column(i), Column(j)) * Cross(Column(i), Column(j));
-                }
-            }
-
-            return 1 - (trace / total) + (Math.Sqrt(Items / (Items - 1.0) * squares) / total);
-        }
-    }
 
     /// <summary>Standard error of measurement, jobs.</summary>
     public double Error => Spread * Math.Sqrt(1 - Alpha);
