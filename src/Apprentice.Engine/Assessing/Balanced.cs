@@ -2,35 +2,42 @@ using Apprentice.Engine.Quantities;
 
 namespace Apprentice.Engine.Assessing;
 
-/// <summary>Equal blocks over places of different sorts: each place takes its case from one block of natural draws of its own sort, and every block is taken once.</summary>
+/// <summary>Makes papers alike without choosing any single case: equally many natural draws for each place make equally many papers, arranged so that hard places stand beside easy ones, and one of these papers is taken at random.</summary>
 /// <remarks>
-/// The block of a place is a random one of all, so that each place keeps the natural law of its sort (MODEL 5), while easy and hard blocks cancel over the paper:
-/// Latin hypercube sampling (M. D. McKay, R. J. Beckman, W. J. Conover, Technometrics 21, 1979). Where every sort has equally many places, each sort also takes one from
-/// each of its own coarse blocks: sliced Latin hypercubes (P. Z. G. Qian, JASA 107, 2012).
+/// The paper is taken whatever it holds, so at each place every draw is equally likely and the place keeps the natural law of its sort of job (MODEL 5). Arranging is the
+/// rearrangement algorithm (G. Puccetti, L. Rüschendorf, Journal of Computational and Applied Mathematics 236, 2012): each place is sorted against the sum of all others.
+/// Equal blocks of each sort alone leave papers of many sorts too far apart: few places a sort, and a chance that jumps somewhere inside a block.
 /// </remarks>
 public static class Balanced
 {
+    const int Passes = 3;
+
     /// <summary>One of each place's draws, in the order of the places.</summary>
     /// <typeparam name="T">What is chosen.</typeparam>
-    /// <param name="pools">Natural draws per place, each a multiple of the number of places.</param>
-    /// <param name="sorts">The sort of each place, any number.</param>
-    /// <param name="difficulty">Any measure; equal ones keep their order.</param>
+    /// <param name="pools">Natural draws per place, equally many for each.</param>
+    /// <param name="chance">The chance of a sound answer, or any other measure of how hard a draw is.</param>
     /// <param name="rng">Luck.</param>
-    /// <exception cref="ArgumentException">Draws cannot be cut into equal blocks.</exception>
-    public static IReadOnlyList<T> Choose<T>(IReadOnlyList<IReadOnlyList<T>> pools, IReadOnlyList<int> sorts, Func<T, double> difficulty, Rng rng)
+    /// <exception cref="ArgumentException">The places have no or unequally many draws.</exception>
+    public static IReadOnlyList<T> Choose<T>(IReadOnlyList<IReadOnlyList<T>> pools, Func<T, double> chance, Rng rng)
     {
-        var places = pools.Count;
-        if (places == 0 || sorts.Count != places || pools.Any(p => p.Count == 0 || p.Count % places != 0))
-            throw new ArgumentException("the draws of each place must be a multiple of the places", nameof(pools));
-        var blocks = Blocks(sorts, rng);
-        return
-        [
-            .. pools.Select((pool, place) =>
+        if (pools.Count == 0 || pools[0].Count == 0 || pools.Any(p => p.Count != pools[0].Count)) throw new ArgumentException("each place needs equally many draws", nameof(pools));
+        var papers = pools[0].Count;
+        var columns = pools.Select(pool => Shuffled(papers, rng).Select(i => (Draw: pool[i], Chance: chance(pool[i]))).ToArray()).ToArray();
+        var sums = Enumerable.Range(0, papers).Select(p => columns.Sum(c => c[p].Chance)).ToArray();
+        for (var pass = 0; pass < Passes; pass++)
+        {
+            foreach (var column in columns)
             {
-                var size = pool.Count / places;
-                return pool.OrderBy(difficulty).ElementAt((blocks[place] * size) + rng.Below(size));
-            }),
-        ];
+                for (var p = 0; p < papers; p++) sums[p] -= column[p].Chance;
+                var hardest = Enumerable.Range(0, papers).OrderBy(p => sums[p]).ToList();
+                var easiest = column.OrderByDescending(d => d.Chance).ToList();
+                for (var i = 0; i < papers; i++) column[hardest[i]] = easiest[i];
+                for (var p = 0; p < papers; p++) sums[p] += column[p].Chance;
+            }
+        }
+
+        var taken = rng.Below(papers);
+        return [.. columns.Select(c => c[taken].Draw)];
     }
 
     /// <summary>The numbers 0 to n − 1 in random order.</summary>
@@ -44,20 +51,5 @@ public static class Balanced
         }
 
         return order;
-    }
-
-    static int[] Blocks(IReadOnlyList<int> sorts, Rng rng)
-    {
-        var groups = sorts.Select((sort, place) => (sort, place)).GroupBy(p => p.sort).Select(g => g.Select(p => p.place).ToList()).ToList();
-        if (groups.Any(g => g.Count != groups[0].Count)) return Shuffled(sorts.Count, rng);
-        var blocks = new int[sorts.Count];
-        var coarse = groups.Select(g => Shuffled(g.Count, rng)).ToList();
-        for (var c = 0; c < groups[0].Count; c++)
-        {
-            var fine = Shuffled(groups.Count, rng);
-            for (var g = 0; g < groups.Count; g++) blocks[groups[g][Array.IndexOf(coarse[g], c)]] = (c * groups.Count) + fine[g];
-        }
-
-        return blocks;
     }
 }

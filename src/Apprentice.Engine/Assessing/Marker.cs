@@ -18,17 +18,17 @@ public static class Marker
     public static JobMark Mark(Workbench bench, Case made, PaperJob job, Answer answer) => Mark(bench.Grade(made, answer), job);
 
     /// <summary>A job that was not answered when the time was up: not sound.</summary>
-    public static JobMark NotAnswered(PaperJob job) => Of(job, "unanswered", sound: false, safety: false, 0, 0);
+    public static JobMark NotAnswered(PaperJob job) => Of(job, "paper.rule.unanswered", sound: false, safety: false, 0, 0);
 
     static JobMark Mark(Grade grade, PaperJob job)
     {
         var part = Lowest(grade, Aspect.Identification);
         var order = Lowest(grade, Aspect.Decision);
         var early = Lowest(grade, Aspect.Stopping) < SoundFrom;
-        var rule = grade.SafetyError ? "safety"
-            : part < SoundFrom ? early ? "early" : "part"
-            : order < SoundFrom ? early ? "early" : "order"
-            : grade.OpenToArgument ? "argued" : "sound";
+        var rule = grade.SafetyError ? "paper.rule.safety"
+            : part < SoundFrom ? early ? "paper.rule.early" : "paper.rule.part"
+            : order < SoundFrom ? early ? "paper.rule.early" : "paper.rule.order"
+            : grade.OpenToArgument ? "paper.rule.argued" : "paper.rule.sound";
         var readings = grade.Readings.Count;
         var mark = Of(job, rule, grade.Sound, grade.SafetyError, readings, grade.Readings.Count(r => r.Part.Mark >= RightReading));
         return mark with { Values = new Dictionary<string, string>(StringComparer.Ordinal) { ["part"] = Figure(part), ["order"] = Figure(order), ["least"] = Figure(SoundFrom) } };
@@ -46,7 +46,7 @@ public static class Marker
         Sound = sound,
         SafetyError = safety,
         SafetyJob = job.Family.Safety,
-        Rule = $"paper.rule.{rule}",
+        Rule = rule,
         Values = new Dictionary<string, string>(StringComparer.Ordinal),
         Readings = readings,
         ReadingsRight = right,

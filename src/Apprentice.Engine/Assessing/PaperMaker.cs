@@ -10,8 +10,8 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
     const int FirstSafetyPlace = 101;
     const ulong Stream = 97;
 
-    /// <summary>Natural draws for each place at least (MODEL 5).</summary>
-    public const int DrawsPerPlace = 40;
+    /// <summary>Natural draws for each place: at least the 40 of MODEL 5.</summary>
+    public const int DrawsPerPlace = 60;
 
     /// <summary>A paper.</summary>
     /// <param name="id">Number of the paper; it must not be worked out from the seed.</param>
@@ -64,10 +64,8 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
 
     IReadOnlyList<ulong> Stage(List<JobFamily> families, Rng rng)
     {
-        var each = families.Count * ((DrawsPerPlace + families.Count - 1) / families.Count);
-        var pools = families.Select(f => Draws(f, each, rng)).ToList();
-        var sorts = families.Select(f => plan.Families.ToList().IndexOf(f)).ToList();
-        return [.. Balanced.Choose(pools, sorts, d => d.Chance, rng).Select(d => d.Seed)];
+        var pools = families.Select(f => Draws(f, DrawsPerPlace, rng)).ToList();
+        return [.. Balanced.Choose(pools, d => d.Chance, rng).Select(d => d.Seed)];
     }
 
     PaperJob Job(int place, JobFamily family, ulong seed) => new(place, family, BenchOf(family).Topic.Version, seed);
