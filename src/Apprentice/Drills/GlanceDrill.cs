@@ -1,3 +1,4 @@
+using System.Numerics;
 using System.Runtime.CompilerServices;
 using Apprentice.Content;
 using Apprentice.Drawing;
@@ -15,10 +16,10 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
     // So much of a drawing's longer side a named point has to lie elsewhere to be seen without a rule (judgement).
     const double Seen = 0.08;
 
-    // So many characters of the smallest picture have to differ where a shape does (judgement).
-    const int LeastCells = 4;
+    // So many characters of a usual picture have to differ (judgement).
+    const int LeastCells = 3;
 
-    static readonly PageSize Small = new(58, 9);
+    static readonly PageSize Usual = new(78, 12);
 
     // Worked out once for a drawing: a list of skills asks often.
     static readonly ConditionalWeakTable<TopicDrawing, IReadOnlyList<(DrawnChoice, DrawnChoice)>> Known = [];
@@ -89,15 +90,16 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
     {
         var (first, second) = (DrawnPart.Of(topic, drawing.Id, Choice(drawing, one)), DrawnPart.Of(topic, drawing.Id, Choice(drawing, two)));
         if (first.Points.Count == 0 || second.Points.Count == 0) return false;
-        return (HasOtherShape(one, two) && Cells(first, second) >= LeastCells) || first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen);
+        return Cells(first, second) >= LeastCells
+            && (HasOtherShape(one, two) || first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen));
     }
 
-    // Characters that differ in the smallest window.
-    static int Cells(DrawnPart one, DrawnPart two)
-    {
-        var (first, second) = (one.Rows(Small.Columns, Small.Rows), two.Rows(Small.Columns, Small.Rows));
-        return first.Count != second.Count ? int.MaxValue : first.Zip(second).Sum(r => r.First.Zip(r.Second).Count(c => c.First != c.Second));
-    }
+    // Characters of the usual picture in which one has clearly more ink: a line that is moved by a dot is not seen.
+    static int Cells(DrawnPart one, DrawnPart two) =>
+        one.Rows(Usual.Columns, Usual.Rows).Zip(two.Rows(Usual.Columns, Usual.Rows)).Sum(r => r.First.Zip(r.Second).Count(c => Math.Abs(Ink(c.First) - Ink(c.Second)) > 1));
+
+    // Dots of a character.
+    static int Ink(char c) => c is >= '\u2800' and <= '\u28ff' ? BitOperations.PopCount((uint)(c - '\u2800')) : 0;
 
     // A word of the figure is another one, or a number of things is.
     static bool HasOtherShape(DrawnLook one, DrawnLook two) => one.Values.Any(v => two.Values.TryGetValue(v.Key, out var other) && (v.Value, other) switch

@@ -178,7 +178,7 @@ public sealed class DrillItemTests
             var drawn = alone.Options.Select(name => Named(topic, family.Split(':')[1], name, seed)).ToList();
             var shown = alone.Picture ?? throw new InvalidOperationException();
             Assert.Equal(drawn[alone.Right].Rows(58, 9), shown.Draw(new(58, 9)));
-            Assert.False(drawn[0].Rows(58, 9).SequenceEqual(drawn[1].Rows(58, 9)), $"{family}: {alone.Options[0]}, {alone.Options[1]}");
+            Assert.False(drawn[0].Rows(78, 12).SequenceEqual(drawn[1].Rows(78, 12)), $"{family}: {alone.Options[0]}, {alone.Options[1]}");
             Assert.All(alone.Options, name => Assert.All(shown.Words, w => Assert.DoesNotContain(name, w, StringComparison.OrdinalIgnoreCase)));
             Assert.Contains(alone.Options[alone.Right], pair.Prompt, StringComparison.Ordinal);
             var words = (pair.Picture ?? throw new InvalidOperationException()).Words.ToList();
@@ -195,6 +195,9 @@ public sealed class DrillItemTests
         var topic = Corpus.Topic("rim-size");
         Assert.Empty(GlanceDrill.Pairs(topic, topic.Drawings.First(d => d.Id == "wheel")));
         Assert.NotEmpty(GlanceDrill.Pairs(topic, topic.Drawings.First(d => d.Id == "section")));
+        var spokes = Corpus.Topic("spokes-valves");
+        var pairs = GlanceDrill.Pairs(spokes, spokes.Drawings.First(d => d.Id == "spoke")).Select(p => (p.First.Id, p.Second.Id));
+        Assert.DoesNotContain(("plain-20", "butted"), pairs);
     }
 
     /// <summary>The finding that a writing says, read by its signs alone.</summary>
