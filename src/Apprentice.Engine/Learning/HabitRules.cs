@@ -105,15 +105,20 @@ static class HabitRules
     static IEnumerable<bool> TooSoon(Watched job)
     {
         if (job.Grade.Path.Count > 0)
-            yield return job.MarkOf(Aspect.Stopping) < 0.5 && (job.Answer.Parts.Any(p => p.Kind is not null) || job.Answer.Orders.Any(o => o is Choice.Order or Choice.OrderTwo));
+            yield return !job.Ripe && (job.Answer.Parts.Any(p => p.Kind is not null) || job.Answer.Orders.Any(o => o is Choice.Order or Choice.OrderTwo));
     }
 
-    // Could show: all is settled, no stop sign, and ordering is best. Shows: a settled part left open, or asked or waited on such a line.
+    // Could show: all is settled beyond argument, no stop sign, and asking in place of ordering loses half of what a question costs or more. Shows: asked or waited on such a line.
     static IEnumerable<bool> TooOften(Watched job, bool hazard)
     {
-        if (!job.Ripe || job.Grade.Reasoning.Stops.Count > 0 || job.Parts.Any(p => !p.Settled)) yield break;
-        foreach (var line in Lines(job, hazard).Where(l => job.Grade.Reasoning.Decisions[l].Best.Choice is Choice.Order or Choice.OrderTwo))
-            yield return (job.Answer.Orders[line] is Choice.Ask or Choice.Wait || job.Answer.Parts.Any(p => p.Kind is null)) && (job.MarkOf(Aspect.Decision) < 0.5 || job.MarkOf(Aspect.Identification) < 0.5);
+        if (!job.Ripe || job.Grade.OpenToArgument || job.Grade.Reasoning.Stops.Count > 0 || job.Parts.Any(p => !p.Settled)) yield break;
+        foreach (var line in Lines(job, hazard))
+        {
+            var decision = job.Grade.Reasoning.Decisions[line];
+            var asking = decision.Options.First(o => o.Choice is Choice.Ask);
+            if (decision.Best.Choice is Choice.Order or Choice.OrderTwo && asking.Loss - decision.Best.Loss >= job.Topic.Costs.AskCost / 2)
+                yield return job.Answer.Orders[line] is Choice.Ask or Choice.Wait;
+        }
     }
 
     // Could show: a part that can hurt could be ordered, and what was told did not support it. Shows: ordered although the learner's own readings did not reach its level.

@@ -11,10 +11,10 @@ static class ReadingRules
         .Where(f => f.Belief.Settled && job.Grade.Reasoning.Odd.All(o => job.Grade.Findings[o.Finding].Clue != f.Clue))
         .Select(f => job.Answer.Looks.Any(l => l.Clue == f.Clue && l.Nth >= third));
 
-    // Could show: after a first reading two sizes are open, the second with at least the given belief. Shows: one was named with no further look at that part.
+    // Could show: after a first reading two sizes are open, the second with at least the given belief. Shows: one was named with no further look at that part, and nothing else settled it.
     public static IEnumerable<bool> TakesNearer(Watched job, double open) => Firsts(job)
         .Where(f => !f.Belief.Settled && f.Belief.Classes.Select(c => c.Belief).OrderDescending().Skip(1).First() >= open)
-        .Select(f => job.Named(f.Part) is not null && job.Answer.Looks.Skip(f.Look + 1).All(l => PartOf(job, l.Clue) != f.Belief.Part));
+        .Select(f => job.Named(f.Part) is not null && !job.Parts[f.Part].Settled && job.Answer.Looks.Skip(f.Look + 1).All(l => PartOf(job, l.Clue) != f.Belief.Part));
 
     // First readings of a part asked, each with the belief right after it.
     static IEnumerable<(int Look, string Clue, int Part, PartBelief Belief)> Firsts(Watched job)

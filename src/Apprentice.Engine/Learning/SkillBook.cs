@@ -5,6 +5,7 @@ namespace Apprentice.Engine.Learning;
 public sealed class SkillBook
 {
     readonly Dictionary<SkillKey, int> _numbers = [];
+    readonly Dictionary<Observed.Mark, int> _seen = new(ReferenceEqualityComparer.Instance);
     readonly List<SkillKey> _keys = [];
     readonly List<(double Difficulty, int Answers)> _skills = [];
     readonly Dictionary<string, PersonSkills> _people = new(StringComparer.Ordinal);
@@ -19,6 +20,7 @@ public sealed class SkillBook
     {
         (_last, _answers) = (other._last, other._answers);
         _numbers = new(other._numbers);
+        _seen = new(other._seen, ReferenceEqualityComparer.Instance);
         _keys = [.. other._keys];
         _skills = [.. other._skills];
         foreach (var (name, person) in other._people) _people[name] = person.Copy();
@@ -47,11 +49,15 @@ public sealed class SkillBook
         return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
-    /// <summary>The person's skills with a certain word, as they stand now.</summary>
-    public IReadOnlyList<SkillState> Of(string? person, DateTimeOffset now, SkillWord word)
+    /// <summary>The person's skills that need work, weakest first.</summary>
+    /// <param name="person">A name.</param>
+    /// <param name="now">The time for which it is worked out.</param>
+    /// <param name="most">How many at most.</param>
+    public IReadOnlyList<SkillState> Weakest(string? person, DateTimeOffset now, int most)
     {
         if (person is null || !_people.TryGetValue(person, out var its)) return [];
-        return [.. its.Skills.Where(s => s.Value.WordAt(now) == word).Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+        var weakest = its.Skills.Where(s => s.Value.WordAt(now) == SkillWord.NeedsWork).OrderBy(s => s.Value.MemoryAt(now) - _skills[s.Key].Difficulty).Take(most);
+        return [.. weakest.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
     /// <summary>The words for all skills of a person, without the rest.</summary>
@@ -91,15 +97,23 @@ public sealed class SkillBook
         }
     }
 
-    void Take(PersonSkills person, Observed.Mark mark, DateTimeOffset at)
+    // Histories keep like marks once, so that most are known by sight.
+    int NumberOf(Observed.Mark mark)
     {
-        if (!_numbers.TryGetValue(mark.Skill, out var number))
+        if (_seen.TryGetValue(mark, out var number)) return number;
+        if (!_numbers.TryGetValue(mark.Skill, out number))
         {
             number = _numbers[mark.Skill] = _keys.Count;
             _keys.Add(mark.Skill);
             _skills.Add((SkillModel.FirstDifficulty, 0));
         }
 
+        return _seen[mark] = number;
+    }
+
+    void Take(PersonSkills person, Observed.Mark mark, DateTimeOffset at)
+    {
+        var number = NumberOf(mark);
         if (!person.Skills.TryGetValue(number, out var pair)) pair = person.Skills[number] = new PairMemory();
         var (difficulty, answers) = _skills[number];
         var error = pair.Take(mark, person.Ability - difficulty, at);

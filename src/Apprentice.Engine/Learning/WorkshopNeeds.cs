@@ -1,11 +1,12 @@
 namespace Apprentice.Engine.Learning;
 
 /// <summary>What the people of a workshop need, for the lead: skills and accepted habits, never single answers.</summary>
-/// <param name="People">Per person in the order of the log: skills that need work, weakest first, and habits that the lead may see.</param>
+/// <param name="People">Per person in the order of the log: the eight weakest of the skills that need work, and habits that the lead may see.</param>
 /// <param name="NobodyHas">Skills that at least two people were asked and nobody has safe or nearly, most asked first.</param>
 public sealed record WorkshopNeeds(IReadOnlyList<PersonNeeds> People, IReadOnlyList<SkillKey> NobodyHas)
 {
     const int FewestPeople = 2;
+    const int MostNamed = 8;
 
     /// <summary>The needs of a workshop at a time.</summary>
     /// <param name="history">The history.</param>
@@ -15,7 +16,7 @@ public sealed record WorkshopNeeds(IReadOnlyList<PersonNeeds> People, IReadOnlyL
         var book = history.Book;
         var words = history.People.Select(p => (Person: p, Words: book.Words(p, now).ToList())).ToList();
         var people = words.Select(p => new PersonNeeds(
-            p.Person, [.. book.Of(p.Person, now, SkillWord.NeedsWork).OrderBy(s => s.Chance)], p.Words.Count(w => w.Word == SkillWord.Safe),
+            p.Person, book.Weakest(p.Person, now, MostNamed), p.Words.Count(w => w.Word == SkillWord.Safe),
             [.. Habits.Of(history, p.Person).Where(h => h.ForLead)]));
         var nobody = words.SelectMany(p => p.Words).GroupBy(w => w.Skill)
             .Where(g => g.Count() >= FewestPeople && g.All(w => w.Word is SkillWord.NeedsWork or SkillWord.TooFewYet) && g.Any(w => w.Word == SkillWord.NeedsWork))
@@ -26,7 +27,7 @@ public sealed record WorkshopNeeds(IReadOnlyList<PersonNeeds> People, IReadOnlyL
 
 /// <summary>What one person needs.</summary>
 /// <param name="Person">The name.</param>
-/// <param name="NeedsWork">Skills that need work, weakest first.</param>
+/// <param name="NeedsWork">Skills that need work, the eight weakest, weakest first.</param>
 /// <param name="Safe">How many skills are safe.</param>
 /// <param name="Habits">Habits that the lead may see.</param>
 public sealed record PersonNeeds(string Person, IReadOnlyList<SkillState> NeedsWork, int Safe, IReadOnlyList<HabitState> Habits);

@@ -17,10 +17,14 @@ public sealed class PlanChoiceTests
     [Fact]
     public void Then_the_weakest_that_can_be_learned_then_the_least_safe()
     {
-        var chosen = PlanChoice.Of([State("safe", due: 1, low: 0.8), State("hard", due: 3, chance: 0.1, low: 0.1), State("weak", due: 3, chance: 0.6, low: 0.4), State("weaker", due: 9, low: 0.3), State("less", due: 9, low: 0.7)], [], 5, Now);
+        var chosen = PlanChoice.Of([State("safe", due: 1, low: 0.8), State("hard", due: 3, chance: 0.1, low: 0.46), State("weak", due: 3, chance: 0.6, low: 0.55), State("weaker", due: 9, low: 0.5), State("less", due: 9, low: 0.7)], [], 5, Now);
         Assert.Equal(["weaker", "weak", "hard", "less", "safe"], chosen.Select(c => c.Skill.Id));
         Assert.Equal([PlanReason.Weakest, PlanReason.Weakest, PlanReason.Weakest, PlanReason.Next, PlanReason.Next], chosen.Select(c => c.Reason));
     }
+
+    [Fact]
+    public void What_needs_work_comes_again_before_what_is_known() =>
+        Assert.Equal(["due", "weak", "weak"], PlanChoice.Of([State("safe", due: 3, low: 0.7), State("weak", due: 5, low: 0.2), State("due", due: -1)], [], 3, Now).Select(c => c.Skill.Id));
 
     [Fact]
     public void A_new_one_comes_in_a_short_block_and_once_more_among_the_others()
