@@ -102,7 +102,7 @@ public sealed record JobMark
     /// <summary>True when the job asks for something that can hurt.</summary>
     public required bool SafetyJob { get; init; }
 
-    /// <summary>Key of the rule's sentence, "paper.rule." and its name.</summary>
+    /// <summary>Key of the rule's sentence in the words file.</summary>
     public required string Rule { get; init; }
 
     /// <summary>The rule's figures by name, as text that can be recomputed by hand from the printout.</summary>
