@@ -126,7 +126,7 @@ public sealed class DrawnPartTests
         {
             foreach (var choice in Choices(drawing).Where((c, i) => c.IsFinding || i < 3))
                 text.AddRange([$"== {topic.Id} {drawing.Id} {choice.Id}", .. DrawnPart.Of(topic, drawing.Id, choice).Rows(78, 16).Select(r => r.TrimEnd())]);
-            if (drawing.Kinds.Count < 2) continue;
+            if (drawing.Kinds.Count < 2 || drawing.Kinds.Any(k => k.Art.Count > 0)) continue;
             var pair = DrawnPair.Of(topic, drawing.Id, DrawnChoice.Kind(drawing.Kinds[0].Of), DrawnChoice.Kind(drawing.Kinds[1].Of));
             text.AddRange([$"== {topic.Id} {drawing.Id}, two kinds", .. pair.Rows(78, 16).Select(r => r.TrimEnd()), .. pair.Words]);
         }
