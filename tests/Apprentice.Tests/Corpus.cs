@@ -22,6 +22,14 @@ static class Corpus
 
     public static Topic Topic(string id) => Read(Path.Combine(Root, "question-bank", id + ".md"));
 
+    /// <summary>The lessons of the repository.</summary>
+    public static Library Lessons(IReadOnlyList<Topic> topics)
+    {
+        var folder = Path.Combine(Root, "lessons");
+        var files = Directory.GetFiles(folder, "*.md", SearchOption.AllDirectories).Order(StringComparer.Ordinal);
+        return Library.Of(files.Select(f => (Path.GetRelativePath(folder, f).Replace('\\', '/'), File.ReadAllText(f))), topics);
+    }
+
     public static Workbench Bench(string id) => new(Topic(id));
 
     static Topic Read(string file)

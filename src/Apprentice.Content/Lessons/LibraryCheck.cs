@@ -108,6 +108,8 @@ public sealed class LibraryCheck(IReadOnlyList<Topic> topics, Library library, F
             return $"There is no drawing '{picture.Drawing}' in the topic {topic.Id}: use {Nearest.Or([.. Nearest.Of(picture.Drawing, topic.Drawings.Select(d => d.Id), 3)])}.";
         var looks = drawing.Kinds.Concat(drawing.Findings).Select(l => l.Of).ToList();
         if (picture.Kinds.Count is 0 or > 2) return $"Write drawing:{picture.Drawing}/KIND, or two kinds with + between them.";
+        if (picture.Kinds.Count == 2 && drawing.Kinds.Concat(drawing.Findings).Any(l => l.Art.Count > 0 && picture.Kinds.Contains(l.Of)))
+            return $"The drawing '{picture.Drawing}' is text art, which cannot lie side by side: show one after the other.";
         return picture.Kinds.FirstOrDefault(k => !looks.Contains(k)) is { } lost ? $"The drawing '{picture.Drawing}' has no '{lost}': use {Nearest.Or([.. Nearest.Of(lost, looks, 3)])}." : null;
     }
 

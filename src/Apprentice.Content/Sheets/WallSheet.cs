@@ -30,8 +30,8 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         Asks();
         Kinds();
         Ways();
-        Checks();
         Pictures();
+        Checks();
         _ = _html.Append("</div>\n");
         Line("p", Words.Of("sheet.foot", ("topic", topic.Id), ("version", topic.Version), ("date", date.ToString("d MMM yyyy")), ("state", State)), "foot");
         _ = _html.Append("</body>\n</html>\n");
@@ -57,14 +57,15 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
     });
 
     static string Style(string paper) => $$"""
-        @page { size: {{paper}} portrait; margin: 12mm; }
-        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 13 : 9.5)}}pt; line-height: 1.25; color: #000; background: #fff; margin: 0; }
+        @page { size: {{paper}} portrait; margin: 8mm; }
+        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 10.5 : 7.4)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
         h1 { font-size: 1.9em; margin: 0 0 1mm; border-bottom: 1mm solid #000; }
-        h2 { font-size: 1.15em; margin: 3mm 0 1mm; border-bottom: .3mm solid #000; break-after: avoid; }
+        h2 { font-size: 1.15em; margin: 1.8mm 0 .6mm; border-bottom: .3mm solid #000; break-after: avoid; }
         .lead { font-size: 1.1em; margin: 1mm 0 2mm; }
-        .columns { columns: 2; column-gap: 7mm; }
+        .columns { columns: 3; column-gap: 4.5mm; }
+        .wide { column-span: all; }
         table { border-collapse: collapse; width: 100%; }
-        td, th { border: .2mm solid #555; padding: .5mm 1.2mm; text-align: left; vertical-align: top; }
+        td, th { border: .2mm solid #555; padding: .2mm .8mm; text-align: left; vertical-align: top; }
         ul { margin: 0; padding-left: 4.5mm; }
         li p, li ul { margin-top: 0; margin-bottom: 0; }
         li p { display: inline; }
@@ -72,7 +73,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
         figcaption { font-size: .9em; }
-        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 70 : 42)}}mm; }
+        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 34 : 22)}}mm; }
         .foot { font-size: .8em; text-align: right; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
 
         """;
@@ -133,10 +134,12 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
 
     void Checks()
     {
+        _ = _html.Append("<div class=\"wide\">\n");
         Line("h2", Words.Of("sheet.checks"));
         Table(
             [Words.Of("bench.check"), Words.Of("sheet.from-to"), Words.Of("bench.with"), Words.Of("bench.min"), Words.Of("sheet.lies")],
             topic.Clues.Where(c => !c.Safety).Select(c => (IReadOnlyList<string>)[c.Name, c.FromTo, c.Tool, Spoken.Minutes(c.Minutes), c.Lies]));
+        _ = _html.Append("</div>\n");
     }
 
     void Pictures()

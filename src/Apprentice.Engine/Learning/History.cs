@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Grading;
 
 namespace Apprentice.Engine.Learning;
@@ -71,6 +72,9 @@ public sealed record History
     // Numbers of each person's jobs, in order.
     ImmutableDictionary<string, ImmutableList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ImmutableList<int>>.Empty;
 
+    /// <summary>Plans, papers and permissions.</summary>
+    public Assessments Assessments { get; private init; } = Assessments.Empty;
+
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
 
@@ -111,7 +115,7 @@ public sealed record History
         LogEntry.DrillEnded ended => Drilled(ended.Drill, d => d with { IsOver = true }),
         LogEntry.Paused => Drills.Count == 0 ? this : Drilled(Drills.Count, d => d with { Since = null }),
         LogEntry.RealPartRead read => this with { RealParts = With(RealParts, read) },
-        _ => this,
+        _ => this with { Assessments = Assessments.With(entry) },
     };
 
     /// <summary>The person's jobs, oldest first.</summary>

@@ -5,7 +5,7 @@ using Apprentice.Engine.Grading;
 namespace Apprentice.Engine.Learning;
 
 /// <summary>Something that happened, as the append-only log keeps it: the only stored truth.</summary>
-public abstract record LogEntry
+public abstract partial record LogEntry
 {
     LogEntry()
     {

@@ -26,7 +26,8 @@ public static class PersonEntries
     static List<Logged> Kept(IReadOnlyList<Logged> log, string person, bool isTheirs)
     {
         var owners = new Owners(log, person);
-        var kept = log.Where(e => owners.IsTheirs(e.What) == isTheirs && !(isTheirs && e.What is LogEntry.WorkshopSet)).ToList();
+        var tests = new TestEntries(log, person);
+        var kept = log.Where(e => owners.IsTheirs(e.What) == isTheirs && !tests.AreTheirs(e.What) && !(isTheirs && e.What is LogEntry.WorkshopSet)).ToList();
         var (jobs, drills, series) = (new Dictionary<int, int>(), new Dictionary<int, int>(), new Dictionary<int, int>());
         foreach (var entry in kept)
         {

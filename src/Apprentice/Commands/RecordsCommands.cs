@@ -42,7 +42,7 @@ static class RecordsCommands
             var path = parsed.GetRequiredValue(file);
             if (!File.Exists(path)) throw new Complaint($"There is no file '{path}'.", ExitCode.Usage);
             var (person, entries) = Read(path);
-            using var log = Open(parsed.GetValue(data));
+            using var log = Open(parsed.GetValue(data), isNew: true);
             var before = log.Read();
             var history = History.Of(before);
             if (history.People.Contains(person, StringComparer.OrdinalIgnoreCase))
@@ -69,18 +69,18 @@ static class RecordsCommands
             var history = History.Of(entries);
             var person = Known(history, parsed.GetRequiredValue(name));
             if (string.Equals(history.Workshop?.Lead, person, StringComparison.Ordinal)) throw new Complaint($"{person} leads the workshop. Name another lead first, in the program under 0, \"Change the set-up of the workshop\".", ExitCode.Fault);
-            var count = PersonEntries.Of(entries, person).Count;
+            var left = PersonEntries.Without(entries, person);
+            var count = entries.Count - left.Count;
             if (!parsed.GetValue(yes))
             {
                 desk.Out.WriteLine($"{person}: {Plural.Of(count, "record")} would be erased for good. Nothing was changed. Write --yes to do it.");
                 return ExitCode.Done;
             }
 
-            var left = PersonEntries.Without(entries, person);
             log.Rewrite(left);
             desk.Out.WriteLine($"{person}: {Plural.Of(count, "record")} erased.");
             var lines = Mentions(left, person);
-            if (lines > 0) desk.Out.WriteLine($"{Plural.Of(lines, "line")} that other people wrote for the lead still {(lines == 1 ? "holds" : "hold")} this name.");
+            if (lines > 0) desk.Out.WriteLine($"{Plural.Of(lines, "record")} of other people still {(lines == 1 ? "holds" : "hold")} this name: what they wrote, or what {person} signed or decided for them.");
             return ExitCode.Done;
         });
         return command;
@@ -101,12 +101,8 @@ static class RecordsCommands
             : ReportText.Of(WorkshopView.Report(history, topics, now), form);
     }
 
-    static int Mentions(IReadOnlyList<Logged> entries, string person) => entries.Count(e => (e.What switch
-    {
-        LogEntry.Questioned asked => asked.Text,
-        LogEntry.LessonQuestioned asked => asked.Text,
-        _ => "",
-    }).Contains(person, StringComparison.OrdinalIgnoreCase));
+    static int Mentions(IReadOnlyList<Logged> entries, string person) =>
+        Records.Write("", entries).Split('\n').Count(line => line.Contains(person, StringComparison.OrdinalIgnoreCase));
 
     static (string Person, IReadOnlyList<Logged> Entries) Read(string path)
     {
@@ -123,5 +119,10 @@ static class RecordsCommands
     static string Known(History history, string name) => history.People.FirstOrDefault(p => string.Equals(p, name, StringComparison.Ordinal))
         ?? throw new Complaint(history.People.Count == 0 ? "Nobody has a name in this file yet." : Choose.Unknown("person", name, history.People), ExitCode.Usage);
 
-    static Log Open(string? file) => Log.Open(DataFile.Locate(file is null ? [] : ["--data", file], Environment.GetEnvironmentVariable));
+    // Only an import may make a log that is not there.
+    static Log Open(string? file, bool isNew = false)
+    {
+        var path = DataFile.Locate(file is null ? [] : ["--data", file], Environment.GetEnvironmentVariable);
+        return isNew || File.Exists(path) ? Log.Open(path) : throw new Complaint($"There is no log at '{path}'. Name another with --data.", ExitCode.Usage);
+    }
 }

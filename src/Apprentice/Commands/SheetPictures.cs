@@ -6,7 +6,7 @@ namespace Apprentice.Commands;
 /// <summary>Drawings of a topic for a sheet: every kind or finding of each drawing, as scalable pictures.</summary>
 static class SheetPictures
 {
-    const int MostOfADrawing = 4;
+    const int MostOfADrawing = 2;
 
     /// <summary>Caption and SVG of each drawing; text art is left out.</summary>
     public static IReadOnlyList<(string Caption, string Svg)> Of(Topic topic) => [.. topic.Drawings.SelectMany(d => Of(topic, d))];

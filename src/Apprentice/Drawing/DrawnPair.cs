@@ -17,26 +17,31 @@ sealed class DrawnPair
     DrawnPair(Sketch first, Sketch second, (string First, string Second) names, IReadOnlyList<(string Point, string Text)> marks, IReadOnlyList<string> words) =>
         (_first, _second, _names, _marks, Words) = (first, second, names, marks, words);
 
-    /// <summary>Both pictures and the difference in sentences. It names the kinds: for lessons.</summary>
+    /// <summary>Both pictures and the difference in sentences, each picture under its name.</summary>
     public IReadOnlyList<string> Words { get; }
+
+    /// <summary>What stands above each picture.</summary>
+    public (string First, string Second) Names => _names;
 
     /// <summary>A pair of kinds of a topic's drawing.</summary>
     /// <param name="topic">The topic.</param>
     /// <param name="drawing">Short name of one of its drawings; no text art.</param>
     /// <param name="first">A kind, with kinds of other parts as wanted.</param>
     /// <param name="second">Another kind.</param>
+    /// <param name="names">What stands above each, or null for the names of the kinds.</param>
+    /// <param name="byShape">True to mark the shape, not a size, where the figure says at which point.</param>
     /// <exception cref="ArgumentException">The topic has no such drawing, or the drawing no such kind.</exception>
-    public static DrawnPair Of(Topic topic, string drawing, DrawnChoice first, DrawnChoice second)
+    public static DrawnPair Of(Topic topic, string drawing, DrawnChoice first, DrawnChoice second, (string First, string Second)? names = null, bool byShape = false)
     {
         var plan = topic.Drawings.FirstOrDefault(d => d.Id == drawing) ?? throw new ArgumentException($"The topic {topic.Id} has no drawing {drawing}.", nameof(drawing));
         var (one, other) = (DrawnPart.Of(topic, drawing, first), DrawnPart.Of(topic, drawing, second));
         if (one.Points.Count == 0 || other.Points.Count == 0) throw new ArgumentException($"The drawing {drawing} is text art or has no points: it cannot be laid beside another.", nameof(drawing));
-        var names = (NameOf(topic, plan, first), NameOf(topic, plan, second));
-        var datum = plan.Datums.FirstOrDefault(d => d.Datum == 0 && d.From != d.To && Differ(one, other, d));
+        var said = names ?? (NameOf(topic, plan, first), NameOf(topic, plan, second));
         var key = FigureCatalogue.Of(plan.Figure)?.Key ?? "";
+        var datum = byShape && key.Length > 0 ? null : plan.Datums.FirstOrDefault(d => d.Datum == 0 && d.From != d.To && Differ(one, other, d));
         return datum is not null
-            ? new DrawnPair(Arrow(one.Sketch, datum), Arrow(other.Sketch, datum), names, [], Said(names, one, other, Difference(one, other, datum)))
-            : new DrawnPair(one.Sketch, other.Sketch, names, key.Length > 0 ? [(key, Letter)] : [], Said(names, one, other, Content.Words.Of("figure.pair-look", ("letter", Letter))));
+            ? new DrawnPair(Arrow(one.Sketch, datum), Arrow(other.Sketch, datum), said, [], Said(said, one, other, Difference(one, other, datum)))
+            : new DrawnPair(one.Sketch, other.Sketch, said, key.Length > 0 ? [(key, Letter)] : [], Said(said, one, other, Content.Words.Of("figure.pair-look", ("letter", Letter))));
     }
 
     /// <summary>The rows of text: each as wide as the room.</summary>
@@ -89,10 +94,12 @@ sealed class DrawnPair
     static IReadOnlyList<string> Said((string First, string Second) names, DrawnPart one, DrawnPart other, string difference) =>
         [$"{names.First}:", .. one.Words, $"{names.Second}:", .. other.Words, difference];
 
+    // A kind by its name, a finding by what it says.
     static string NameOf(Topic topic, TopicDrawing plan, DrawnChoice choice)
     {
-        var kinds = topic.Parts.FirstOrDefault(p => p.Id == plan.Part)?.Kinds ?? [];
-        return kinds.FirstOrDefault(k => k.Id == choice.Id)?.Name ?? choice.Id;
+        var kinds = choice.IsFinding ? [] : topic.Parts.FirstOrDefault(p => p.Id == plan.Part)?.Kinds ?? [];
+        var findings = topic.Clues.Where(c => plan.Clues.Contains(c.Id, StringComparer.Ordinal)).SelectMany(c => c.Shows is Shows.Table table ? table.Findings : []);
+        return kinds.FirstOrDefault(k => k.Id == choice.Id)?.Name ?? findings.FirstOrDefault(f => f.Id == choice.Id)?.Text ?? choice.Id;
     }
 
     /// <summary>Adds an arrow with its length in mm beside the part, from one point to the other.</summary>

@@ -14,6 +14,9 @@ sealed class DrawnPart
     /// <summary>The picture in sentences, exact enough to work from: places and shapes, never a reading, an answer or a kind's name.</summary>
     public IReadOnlyList<string> Words => _art.Count > 0 ? [Content.Words.Of("figure.art"), .. _art] : [.. _sketch.Says, .. PointWords.Of(_sketch)];
 
+    /// <summary>True for text art, which has no geometry to be said in words.</summary>
+    public bool IsArt => _art.Count > 0;
+
     /// <summary>Named points, mm from a place of the figure's own: x to the right, y up as it is drawn. None for text art.</summary>
     public IReadOnlyDictionary<string, Spot> Points => _sketch.Points;
 

@@ -1,7 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Drawing;
 using Apprentice.Engine;
-using Apprentice.Engine.Cases;
 using Apprentice.Engine.Topics;
 using Apprentice.Screens;
 
@@ -12,27 +11,27 @@ sealed record DatumDrill() : DrillSkill("datum", "drill.datum", "drill.datum-not
 {
     /// <inheritdoc/>
     public override IReadOnlyList<string> Families(IReadOnlyList<Workbench> benches) =>
-        [.. benches.SelectMany(b => b.Topic.Clues.Where(IsRead).Select(c => $"{b.Topic.Id}:{c.Id}"))];
+        Clues(benches, c => c.Shows is Shows.Measured { Slips.Count: > 0 } && Scale.Of(c.Tool) is Scale.Ruled);
 
     /// <inheritdoc/>
     public override DrillItem Make(IReadOnlyList<Workbench> benches, string family, ulong seed)
     {
-        var bench = benches.First(b => family.StartsWith($"{b.Topic.Id}:", StringComparison.Ordinal));
-        var clue = bench.Topic.Clues.First(c => string.Equals(family, $"{bench.Topic.Id}:{c.Id}", StringComparison.Ordinal));
+        var (bench, id) = Of(benches, family);
+        var clue = bench.Topic.Clues.First(c => string.Equals(c.Id, id, StringComparison.Ordinal));
         var measured = (Shows.Measured)clue.Shows;
-        var made = bench.Make(new CaseRequest(bench.Topic.Provenances[0].Id, bench.Topic.Wants[0].Id, null, Selection.AsTheyCome, Channel.Bench), seed)
-            ?? throw new InvalidOperationException($"The topic {bench.Topic.Id} makes no bikes.");
+        var made = Bike(bench, seed);
         double Edge(int datum) => Math.Clamp(bench.EdgeOf(made, clue.Id, 0, datum), measured.Low, measured.High);
         return new DrillItem.OnScale
         {
             Prompt = clue.Name,
             Scale = Scale.Of(clue.Tool) is Scale.Ruled ruled ? ruled with { Around = Math.Abs(measured.Scale - Math.PI) < 1e-6 } : new Scale.Ruled(Tape: true, Inches: false),
             Tool = clue.Tool,
-            Datums = [clue.FromTo, .. measured.Slips.Select(s => s.Name)],
+            Datums = [clue.Datum.Length > 0 ? clue.Datum : clue.FromTo, .. measured.Slips.Select(s => s.Name)],
             ExactFor = Edge,
             Step = measured.Step,
             Range = (measured.Low, measured.High),
             Seed = seed,
+            Drawn = DrawnDatums.Of(bench.Topic, clue, made.Truth, seed),
             Judge = own => Judge(own, clue, measured, Edge(own.Datum)),
         };
     }
@@ -47,7 +46,4 @@ sealed record DatumDrill() : DrillSkill("datum", "drill.datum", "drill.datum-not
             : Words.Of("drill.datum-slip", ("slip", measured.Slips[own.Datum - 1].Name.TrimEnd('.')), ("fromto", clue.FromTo.TrimEnd('.')));
         return new DrillVerdict(read && own.Datum == 0, $"{datum} {why}");
     }
-
-    static bool IsRead(Clue clue) => clue.Shows is Shows.Measured { Slips.Count: > 0 } && Scale.Of(clue.Tool) is Scale.Ruled
-        && clue.Channels.Any(c => c.Channel == Channel.Bench);
 }

@@ -16,14 +16,11 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     public override Page Show(World world) => new(
         Task.Title,
         world.Who,
-        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn, InWords || world.Plain) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask")), new Block.Gap(), Choices()],
+        [.. Task.Notes.Select(n => new Block.Text(n)), .. Task.Drawn is { } drawn ? Drawing(drawn, InWords || world.Plain) : [new Block.Gap()], new Block.Text(Words.Of("scale.ask", ("tool", Task.Tool))), .. Task.Drawn is null ? [new Block.Gap()] : Array.Empty<Block>(), Choices()],
         [
             Digits(world), Words.Of("key.enter-take"), .. Task.Drawn is null || world.Plain ? Array.Empty<string>() : [Words.Of(InWords ? "scale.key-picture" : "scale.key-words")],
             Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
-        ])
-    {
-        Foot = [new Block.Text(Words.Of("scale.choose-hint", ("tool", Task.Tool)))],
-    };
+        ]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Task.Datums.Count;
@@ -45,5 +42,5 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
             .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", Words.Of($"figure.at.{l.Key}"))), 2)),
             new Block.Gap(),
         ]
-        : [new Block.Picture(room => drawn.Part.Rows(room.Columns, room.Rows, drawn.Marks)), new Block.Gap(Drop: true)];
+        : [new Block.Picture(room => drawn.Part.Rows(room.Columns, room.Rows, drawn.Marks))];
 }

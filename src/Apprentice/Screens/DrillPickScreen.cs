@@ -19,7 +19,7 @@ sealed record DrillPickScreen(DrillRun Run, DrillItem.Pick Item, bool Again, boo
         Run.Title,
         world.Who,
         [
-            .. Again ? [new Block.Text(Words.Of("drill.back"))] : Array.Empty<Block>(),
+            .. Again ? [new Block.Text(Run.BackNote)] : Array.Empty<Block>(),
             .. Item.Beside.Length > 0 ? [new Block.Text(Item.Beside)] : Array.Empty<Block>(),
             .. Picture(world),
             new Block.Gap(Drop: true),
@@ -28,7 +28,7 @@ sealed record DrillPickScreen(DrillRun Run, DrillItem.Pick Item, bool Again, boo
             new Block.Table([new("")], Rows(Item.Options.Select(o => (string[])[o]))),
         ],
         [
-            Digits(world), Words.Of("key.enter-take"), Item.Picture is null ? "" : Words.Of(InWords ? "scale.key-picture" : "scale.key-words"),
+            Digits(world), Words.Of("key.enter-take"), Item.Picture is null || world.Plain ? "" : Words.Of(InWords ? "scale.key-picture" : "scale.key-words"),
             Words.Of("drill.key-end"), Words.Of("key.pause"), Words.Of("key.help"),
         ])
     {
@@ -39,7 +39,7 @@ sealed record DrillPickScreen(DrillRun Run, DrillItem.Pick Item, bool Again, boo
     protected override int Count(World world) => Item.Options.Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Run.Answer(Item, Item.Options[line], new DrillVerdict(line == Item.Right, Item.Why));
+    protected override Turn Take(World world, int line) => Run.Answer(Item, Item.Options[line], new DrillVerdict(line == Item.Right, Item.Why) { Shown = Item.After });
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Run.End();

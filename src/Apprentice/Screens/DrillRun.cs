@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Drills;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -55,12 +56,14 @@ sealed record DrillRun(int Drill, DrillSkill Skill, Screen Below)
         var draw = DrillPlan.Next(past, Skill.Families(world.Practised), Skill.SameAgain);
         var item = Skill.Make(world.Practised, draw.Family, draw.Seed);
         var alone = DrillPlan.IsAlone(world.History.DrillAnswers(world.Person, Skill.Id));
-        return Turn.To(ScreenOf(alone ? item with { Beside = "" } : item, draw.Back is not null), [.. before, new LogEntry.DrillAsked(Drill, draw)]);
+        return Turn.To(ScreenOf(alone ? item.Alone : item, draw.Back is not null), [.. before, new LogEntry.DrillAsked(Drill, draw)]);
     }
 
     Screen ScreenOf(DrillItem item, bool back) => item switch
     {
         DrillItem.OnScale scale => Task(scale, back).Start(),
+        DrillItem.OnPlate plate => Task(plate, back).Start(),
+        DrillItem.OnGauge gauge => Task(gauge, back).Start(),
         DrillItem.Pick pick => new DrillPickScreen(this, pick, back) { Cursor = Cursor.None },
         DrillItem.Type type => new DrillTypeScreen(this, type, back),
         _ => throw new System.Diagnostics.UnreachableException(),
@@ -74,6 +77,36 @@ sealed record DrillRun(int Drill, DrillSkill Skill, Screen Below)
         Seed = item.Seed,
         Below = new DrillLeaveScreen(this),
         Done = (_, own) => Answer(item, Words.Of("drill.read", ("text", own.Text), ("datum", item.Datums.Count > 1 ? Words.Of("drill.read-datum", ("datum", item.Datums[own.Datum])) : "")), item.Judge(own)),
-        Notes = [.. ((string[])[back ? Words.Of("drill.back") : "", item.Prompt, item.Beside]).Where(n => n.Length > 0)],
+        Notes = Notes(item, back),
+        Drawn = item.Drawn,
     };
+
+    LookTask Task(DrillItem.OnPlate item, bool back) => new(Title, item.Clue, "")
+    {
+        Plate = item.View,
+        Below = new DrillLeaveScreen(this),
+        Done = (_, own) => Answer(item, Given(item, own), item.Judge(own)),
+        Notes = Notes(item, back),
+    };
+
+    GaugeTask Task(DrillItem.OnGauge item, bool back) => new(Title, InstrumentSort.PitchGauge, item.Leaves, item.Pitch)
+    {
+        FromTo = item.FromTo,
+        First = item.First,
+        Below = new DrillLeaveScreen(this),
+        Done = (_, id) => Answer(item, item.Leaves.First(l => string.Equals(l.Id, id, StringComparison.Ordinal)).Text, item.Judge(id)),
+        Notes = Notes(item, back),
+    };
+
+    static string Given(DrillItem.OnPlate item, OwnLook own)
+    {
+        var n = item.View.Markings.ToList().FindIndex(m => m.Writing == own.Writing) + 1;
+        var text = LookTask.FindingsOf(item.Clue).First(f => string.Equals(f.Id, own.Finding, StringComparison.Ordinal)).Text;
+        return n > 0 ? Words.Of("drill.plates-given", ("n", n), ("text", text)) : Words.Of("look.not-there");
+    }
+
+    /// <summary>A sentence for an item that comes back.</summary>
+    public string BackNote => Words.Of(Skill.SameAgain ? "drill.back-same" : "drill.back");
+
+    IReadOnlyList<string> Notes(DrillItem item, bool back) => [.. ((string[])[back ? BackNote : "", item.Prompt, item.Beside]).Where(n => n.Length > 0)];
 }

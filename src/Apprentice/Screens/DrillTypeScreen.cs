@@ -20,7 +20,7 @@ sealed record DrillTypeScreen(DrillRun Run, DrillItem.Type Item, bool Again) : F
         Run.Title,
         world.Who,
         [
-            .. Again ? [new Block.Text(Words.Of("drill.back"))] : Array.Empty<Block>(),
+            .. Again ? [new Block.Text(Run.BackNote)] : Array.Empty<Block>(),
             .. Item.Beside.Length > 0 ? [new Block.Text(Item.Beside)] : Array.Empty<Block>(),
             new Block.Gap(Drop: true),
             new Block.Text(Item.Prompt),

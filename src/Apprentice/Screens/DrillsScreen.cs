@@ -19,7 +19,7 @@ sealed record DrillsScreen(Screen Below) : ChoiceScreen
             new Block.Text(Words.Of("drill.ask")),
             new Block.Gap(Drop: true),
             new Block.Table(
-                [new(""), new(""), new(Words.Of("drill.state-head")) { Said = "drill.state-said" }],
+                [new(""), new("", Drop: true), new(Words.Of("drill.state-head")) { Said = "drill.state-said" }],
                 Rows(
                 [
                     .. Skills(world).Select(s => (string[])[Words.Of(s.Name), Words.Of(s.Note), DrillRun.Say(DrillPlan.State(world.History.DrillAnswers(world.Person, s.Id)))]),

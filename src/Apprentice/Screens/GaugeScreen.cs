@@ -29,6 +29,7 @@ sealed record GaugeScreen(GaugeTask Task, int Leaf) : Screen
         Task.Title,
         world.Who,
         [
+            .. Task.Notes.Select(n => new Block.Text(n)),
             new Block.Text(Words.Of("scale.fromto", ("fromto", Task.FromTo))),
             new Block.Text(Caption()),
             .. InWords || world.Plain ? [new Block.Gap(), .. Said().Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(Draw) },

@@ -24,6 +24,9 @@ sealed record GaugeTask(string Title, InstrumentSort Sort, IReadOnlyList<TableFi
     /// <summary>What follows, given the short name of the finding.</summary>
     public required Func<World, string, Turn> Done { get; init; }
 
+    /// <summary>Sentences that stand above the gauge.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
     /// <summary>Number of the job, or null.</summary>
     public int? Job { get; init; }
 
@@ -50,6 +53,8 @@ sealed record GaugeTask(string Title, InstrumentSort Sort, IReadOnlyList<TableFi
         var finding = table.Findings.FirstOrDefault(f => string.Equals(f.Id, shown, StringComparison.Ordinal));
         var sizes = table.Findings.Select(f => f.Gauge?.Size ?? 0).Where(s => s > 0).Order().ToList();
         if (finding is null || sizes.Count < 2 || (finding.Gauge is null && tool.Sort == InstrumentSort.ChainGauge)) return null;
+        // Where several findings have no leaf, a thread that none fits would not tell which of them it is.
+        if (finding.Gauge is null && table.Findings.Count(f => f.Gauge is null) > 1) return null;
         var rng = new Rng(unchecked((seed + 1) * 0x9E3779B97F4A7C15UL), stream: 5);
         for (var i = 0; i < 8; i++) rng.Next();
         var task = new GaugeTask(title, tool.Sort, table.Findings, tool.Sort == InstrumentSort.PitchGauge ? Pitch(finding, sizes) : Stretch(finding, sizes, rng.Unit()))

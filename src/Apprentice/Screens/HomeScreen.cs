@@ -25,7 +25,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
             .. HomeBlocks.Of(world),
             .. world.Plain ? [new Block.Table([new("")], Rows(Names(world).Select(n => (string[])[n])))] : Array.Empty<Block>(),
         ],
-        [Words.Of("home.key-start"), Words.Of("home.key-ways"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")])
+        [Words.Of(world.History.Unfinished(world.Person) is null ? "home.key-start" : "key.enter-go"), Words.Of("home.key-ways"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")])
     {
         Foot = world.Plain ? [] : [Grid(Names(world))],
     };

@@ -28,7 +28,7 @@ static class LessonPictures
     /// <summary>What a drawing says in words, for plain lines and screen readers.</summary>
     static IReadOnlyList<string> WordsOf(Topic topic, LessonBlock.Picture picture) => picture.Kinds.Count > 1
         ? DrawnPair.Of(topic, picture.Drawing, Choice(topic, picture, 0), Choice(topic, picture, 1)).Words
-        : DrawnPart.Of(topic, picture.Drawing, Choice(topic, picture, 0)).Words;
+        : DrawnPart.Of(topic, picture.Drawing, Choice(topic, picture, 0)) is { IsArt: false } part ? part.Words : [];
 
     static DrawnChoice Choice(Topic topic, LessonBlock.Picture picture, int index)
     {

@@ -31,7 +31,7 @@ sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, 
         Below.Lesson.Title,
         Words.Of("try.title"),
         [.. Found(), new Block.Rule(Drop: true), .. Kind is null ? Which() : Tenths is null ? Sure() : Reply()],
-        [Tenths is null ? Digits(world) : Words.Of("lesson.key-back-to"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [Tenths is not null ? Words.Of("lesson.key-back-to") : Kind is null ? Digits(world) : Words.Of("answer.key-sure"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
     protected override int Count(World world) => Kind is null ? Part.Kinds.Count + 1 : Tenths is null ? 10 : 0;
@@ -64,7 +64,9 @@ sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, 
         [new Block.Text(Asked.Question), new Block.Text(Part.Question), new Block.Table([new("")], Rows([.. Part.Kinds.Select(k => (string[])[k.Name]), [Words.Of("answer.not-settled")]]))];
 
     IEnumerable<Block> Sure() =>
-        [new Block.Text(Words.Of("try.sure")), new Block.Table([new("")], Rows([.. Enumerable.Range(1, 9).Select(n => (string[])[Words.Of("answer.tenths", ("n", n))]), [Words.Of("answer.as-certain")]]))];
+        [new Block.Text(Words.Of("try.sure")), new Block.Table([new("")], [.. Enumerable.Range(1, 9).Select(n => Tenth($"{n}", n, Words.Of("answer.tenths", ("n", n)))), Tenth("+", 10, Words.Of("answer.as-certain"))])];
+
+    Row Tenth(string key, int n, string said) => new(key, Marked: n - 1 == Cursor.Marked, [said]);
 
     List<Block> Reply()
     {

@@ -38,9 +38,12 @@ sealed record LookScreen(LookTask Task, Marking? Taken) : ChoiceScreen
     protected override int Count(World world) => Task.Findings.Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Taken is null
-        ? Task.Done(world, new OwnLook(Task.Findings[line].Id))
-        : Turn.To(new TellsScreen(Task, Taken, Task.Findings[line].Id));
+    protected override Turn Take(World world, int line)
+    {
+        var finding = Task.Findings[line].Id;
+        if (Taken is null) return Task.Done(world, new OwnLook(finding));
+        return Task.Asked.Length == 0 ? Task.Done(world, new OwnLook(finding, Taken.Writing)) : Turn.To(new TellsScreen(Task, Taken, finding));
+    }
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Taken is null ? Task.Below : new PlateScreen(Task));

@@ -9,7 +9,7 @@ namespace Apprentice.Screens;
 /// <summary>Something to be looked at: all that the screens need, and what follows.</summary>
 /// <param name="Title">Top line.</param>
 /// <param name="Clue">The clue: read off a plate, or seen, felt or heard.</param>
-/// <param name="Asked">The parts that are asked, in words.</param>
+/// <param name="Asked">The parts that are asked, in words; empty when it is not asked what a writing tells of them.</param>
 sealed record LookTask(string Title, Clue Clue, string Asked)
 {
     /// <summary>The plate, or null when nothing is read.</summary>
@@ -31,7 +31,13 @@ sealed record LookTask(string Title, Clue Clue, string Asked)
     public int? Job { get; init; }
 
     /// <summary>Short names and words of the findings, in the topic's order.</summary>
-    public IReadOnlyList<(string Id, string Text)> Findings => Clue.Shows switch
+    public IReadOnlyList<(string Id, string Text)> Findings => FindingsOf(Clue);
+
+    /// <summary>Sentences that stand above the question.</summary>
+    public IReadOnlyList<string> Notes { get; init; } = [];
+
+    /// <summary>Short names and words of the findings of a clue, in the topic's order.</summary>
+    public static IReadOnlyList<(string Id, string Text)> FindingsOf(Clue clue) => clue.Shows switch
     {
         Shows.Table table => [.. table.Findings.Select(f => (f.Id, f.Text))],
         Shows.Code code => [.. code.Findings.Select(f => (f.Id, f.Text))],
@@ -57,15 +63,15 @@ sealed record LookTask(string Title, Clue Clue, string Asked)
         var seed = unchecked(made.Job.Seed + (ulong)clue.Id.Aggregate(7L, (sum, c) => (sum * 31) + c));
         var task = new LookTask(title, clue, asked) { Below = below, Done = done };
         if (clue.Plate is { } plate) return task with { Plate = PlateView.Of(clue, plate, w => made.Written(clue.Id, nth, w), seed) };
+        var ways = clue.Shows is Shows.Table table ? table.Findings.First(f => Same(f.Id, shown.Id)).Described : [];
+        IReadOnlyList<string> described = ways.Count > 0 ? [ways[(int)(seed % (ulong)ways.Count)]] : [];
         if (topic.Drawings.FirstOrDefault(d => d.Clues.Contains(clue.Id, StringComparer.Ordinal) && TopicDrawing.Look(d.Findings, shown.Id) is not null) is { } drawing)
         {
             var part = DrawnPart.Of(topic, drawing.Id, DrawnChoice.Finding(shown.Id), seed: seed);
-            return task with { Draw = room => part.Rows(room.Columns, room.Rows), Told = part.Words };
+            return task with { Draw = room => part.Rows(room.Columns, room.Rows), Told = part.IsArt && described.Count > 0 ? described : part.Words };
         }
 
-        return clue.Shows is Shows.Table table && table.Findings.First(f => Same(f.Id, shown.Id)).Described is { Count: > 0 } ways
-            ? task with { Told = [ways[(int)(seed % (ulong)ways.Count)]] }
-            : null;
+        return described.Count > 0 ? task with { Told = described } : null;
     }
 
     /// <summary>The first screen: which writing, or what is seen.</summary>

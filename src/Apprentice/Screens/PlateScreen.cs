@@ -20,6 +20,7 @@ sealed record PlateScreen(LookTask Task) : ChoiceScreen
         Task.Title,
         world.Who,
         [
+            .. Task.Notes.Select(n => new Block.Text(n)),
             new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo))),
             .. InWords || world.Plain ? [.. PlateWords.Of(View).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(room => PlateDrawing.Rows(View, room.Columns, room.Rows)) },
             new Block.Text(Words.Of("look.which")),

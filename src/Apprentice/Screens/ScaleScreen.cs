@@ -87,12 +87,11 @@ sealed record ScaleScreen(ReadingTask Task, int Datum) : FieldScreen
     string Caption()
     {
         if (Window.Closed) return Words.Of("scale.caliper-closed");
-        var step = ("step", (object)Task.Step.ToString("0.###"));
         return Task.Scale switch
         {
             Scale.Ruled { Inches: true } => Words.Of("scale.inches"),
-            Scale.Ruled => Words.Of("scale.mm", step),
-            _ => Words.Of("scale.caliper", step),
+            Scale.Ruled => Words.Of("scale.mm", ("step", Task.Step.ToString("0.###"))),
+            _ => Words.Of("scale.caliper", ("step", Task.Scale.Division.ToString("0.###"))),
         };
     }
 

@@ -38,7 +38,7 @@ public sealed class PageFaultTests
         {
             Sample.Bar, "| slip                       | share   | offset | pitfall     |",
             "| slips                      | share   | offset | pitfall     |",
-            "This table is read by nobody: the tables of a clue have a column finding, code, slip or decoy.", null
+            "This table is read by nobody: the tables of a clue have a column finding, code, slip, decoy or writing.", null
         },
         {
             Sample.Bar, "- Question: which bar and which stem are fitted?\n",

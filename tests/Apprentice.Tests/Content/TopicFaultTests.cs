@@ -35,7 +35,7 @@ public sealed class TopicFaultTests
     [Fact]
     public void A_misspelt_column_of_a_clue_is_told_with_the_nearest_first() => Assert.Equal(
         [
-            "233: There is no column \"basik\" here: use basic, gauge, text, none, stop, finding, standard, described, electric or looks like.",
+            "233: There is no column \"basik\" here: use basic, gauge, text, none, stop, finding, standard, electric, looks like or described.",
             "233: The column \"basic\" is missing.",
         ],
         Faulty.Of(Sample.Bar, "| finding | text     | standard | basic |", "| finding | text     | standard | basik |"));

@@ -1,7 +1,9 @@
 using Apprentice.Content.Values;
 using Apprentice.Drawing;
+using Apprentice.Drawing.Plates;
 using Apprentice.Drills;
 using Apprentice.Engine;
+using Apprentice.Engine.Topics;
 using Apprentice.Screens;
 using Apprentice.Tests.Drawing;
 
@@ -115,6 +117,107 @@ public sealed class DrillItemTests
     public void Names_of_tyres_stand_for_one_published_seat(string name, int seat) =>
         Assert.Equal([seat], FractionDrill.Published.Where(p => p.Name == name).Select(p => p.Seat));
 
+    [Fact]
+    public void A_plate_read_sign_by_sign_is_right_and_a_decoy_is_not()
+    {
+        var items = Items<DrillItem.OnPlate>("plates", seeds: 8).ToList();
+        Assert.NotEmpty(items);
+        Assert.All(items, item =>
+        {
+            var one = item.View.Markings.FirstOrDefault(m => m.Writing == 0);
+            var finding = one is null ? Gone(item.Clue) : ReadOff(item.Clue, one);
+            Assert.True(item.Judge(new OwnLook(finding, 0)).Right, $"{item.Clue.Id}: {one?.Text} is {finding}");
+            Assert.All(item.View.Markings.Where(m => m.Writing > 0), m => Assert.False(item.Judge(new OwnLook(finding, m.Writing)).Right));
+            Assert.All(LookTask.FindingsOf(item.Clue).Where(f => f.Id != finding), f => Assert.False(item.Judge(new OwnLook(f.Id, 0)).Right));
+        });
+        Assert.Contains(items, i => i.View.Markings.All(m => m.Writing > 0));
+        Assert.Contains(items, i => i.View.Markings.Any(m => m.Writing == 0 && m.Text.Any(PlateView.IsStroke)));
+    }
+
+    [Fact]
+    public void Every_clue_with_writings_is_drilled() => Assert.Equal(
+        Benches.Sum(b => b.Topic.Clues.Count(c => c.Plate is not null && c.Channels.Any(x => x.Channel == Channel.Bench))), DrillSkill.Of("plates")?.Families(Benches).Count);
+
+    [Fact]
+    public void The_leaf_that_stands_off_least_is_right_and_the_others_are_not()
+    {
+        var items = Items<DrillItem.OnGauge>("pitch", seeds: 60).ToList();
+        Assert.All(items, item =>
+        {
+            var fits = item.Leaves.Where(l => l.Gauge is not null).MinBy(l => ThreadView.Of(item.Pitch, l.Gauge?.Size ?? 0, 58, 8, ThreadView.Turns.Count - 1).Lift);
+            Assert.Equal([fits], item.Leaves.Where(l => item.Judge(l.Id).Right));
+            Assert.All(item.Leaves.Where(l => l.Gauge is not null && l != fits), l => Assert.DoesNotContain("too.", GaugeWords.Thread(item.Pitch, l.Gauge?.Size ?? 1, l.Text)[2], StringComparison.Ordinal));
+        });
+        Assert.True(items.Select(i => i.Pitch).Distinct().Count() > 8);
+    }
+
+    // Facts U6: 24 tpi against 1 mm is 0.58 mm over ten turns, 26 tpi 0.23 mm.
+    [Theory]
+    [InlineData("24 tpi", "10.58 mm for 10 turns: 0.58 mm off.")]
+    [InlineData("26 tpi", "9.77 mm for 10 turns: 0.23 mm off.")]
+    public void A_neighbour_is_told_by_its_drift_over_ten_turns(string leaf, string said)
+    {
+        var item = Items<DrillItem.OnGauge>("pitch", seeds: 60).First(i => i.Pitch is 1 && i.Leaves.Any(l => l.Id == leaf));
+        var verdict = item.Judge(leaf);
+        Assert.False(verdict.Right);
+        Assert.StartsWith("1 mm fits: 1.0 mm from groove to groove, 10 turns in 10.0 mm.", verdict.Why, StringComparison.Ordinal);
+        Assert.EndsWith(said, verdict.Why, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void At_a_glance_the_kind_named_is_the_one_drawn_and_the_other_looks_different()
+    {
+        var skill = DrillSkill.Of("glance") ?? throw new InvalidOperationException();
+        var families = skill.Families(Benches);
+        Assert.NotEmpty(families);
+        foreach (var (family, seed) in families.SelectMany(f => Enumerable.Range(1, 12).Select(s => (f, (ulong)s))))
+        {
+            var topic = Benches.First(b => family.StartsWith($"{b.Topic.Id}:", StringComparison.Ordinal)).Topic;
+            var pair = (DrillItem.Pick)skill.Make(Benches, family, seed);
+            var alone = Assert.IsType<DrillItem.Pick>(pair.Alone);
+            var drawn = alone.Options.Select(name => Named(topic, family.Split(':')[1], name, seed)).ToList();
+            var shown = alone.Picture ?? throw new InvalidOperationException();
+            Assert.Equal(drawn[alone.Right].Rows(58, 9), shown.Draw(new(58, 9)));
+            Assert.False(drawn[0].Rows(78, 12).SequenceEqual(drawn[1].Rows(78, 12)), $"{family}: {alone.Options[0]}, {alone.Options[1]}");
+            Assert.All(alone.Options, name => Assert.All(shown.Words, w => Assert.DoesNotContain(name, w, StringComparison.OrdinalIgnoreCase)));
+            Assert.Contains(alone.Options[alone.Right], pair.Prompt, StringComparison.Ordinal);
+            var words = (pair.Picture ?? throw new InvalidOperationException()).Words.ToList();
+            var told = words.Skip(words.IndexOf($"{pair.Options[pair.Right]}:") + 1);
+            var clean = Named(topic, family.Split(':')[1], alone.Options[alone.Right], null).Words;
+            Assert.Equal(clean, told.Take(clean.Count));
+        }
+    }
+
+    // A wheel that is larger fills the window just as a small one does: without a rule beside it nobody sees which it is.
+    [Fact]
+    public void What_differs_in_size_alone_is_no_matter_of_a_glance()
+    {
+        var topic = Corpus.Topic("rim-size");
+        Assert.Empty(GlanceDrill.Pairs(topic, topic.Drawings.First(d => d.Id == "wheel")));
+        Assert.NotEmpty(GlanceDrill.Pairs(topic, topic.Drawings.First(d => d.Id == "section")));
+        var spokes = Corpus.Topic("spokes-valves");
+        var pairs = GlanceDrill.Pairs(spokes, spokes.Drawings.First(d => d.Id == "spoke")).Select(p => (p.First.Id, p.Second.Id));
+        Assert.DoesNotContain(("plain-20", "butted"), pairs);
+    }
+
+    /// <summary>The finding that a writing says, read by its signs alone.</summary>
+    internal static string ReadOff(Clue clue, Marking marking)
+    {
+        var signs = marking.Signs.Where(s => s.OfText).ToList();
+        var text = signs.Any(s => PlateView.IsStroke(s.Drawn)) ? Plate.Worn : string.Concat(signs.Select(s => s.Drawn));
+        return PlateView.Looks(clue).First(f => f.Looks == text).Id;
+    }
+
+    static string Gone(Clue clue) => PlateView.Looks(clue).First(f => f.Looks is Plate.Nothing).Id;
+
+    static DrawnPart Named(Topic topic, string drawing, string name, ulong? seed)
+    {
+        var plan = topic.Drawings.First(d => d.Id == drawing);
+        var kind = topic.Parts.Where(p => p.Id == plan.Part).SelectMany(p => p.Kinds).FirstOrDefault(k => k.Name == name);
+        var finding = topic.Clues.Where(c => plan.Clues.Contains(c.Id)).SelectMany(LookTask.FindingsOf).FirstOrDefault(f => f.Text == name);
+        return DrawnPart.Of(topic, drawing, kind is null ? DrawnChoice.Finding(finding.Id) : DrawnChoice.Kind(kind.Id), seed: seed);
+    }
+
     [Theory]
     [MemberData(nameof(Skills))]
     public void The_same_seed_makes_the_same_item(string id)
@@ -128,10 +231,10 @@ public sealed class DrillItemTests
         }
     }
 
-    static IEnumerable<T> Items<T>(string id)
+    static IEnumerable<T> Items<T>(string id, int seeds = Seeds)
         where T : DrillItem
     {
         var skill = DrillSkill.Of(id) ?? throw new InvalidOperationException();
-        return Enumerable.Range(1, Seeds).SelectMany(s => skill.Families(Benches).Select(f => skill.Make(Benches, f, (ulong)s))).OfType<T>();
+        return Enumerable.Range(1, seeds).SelectMany(s => skill.Families(Benches).Select(f => skill.Make(Benches, f, (ulong)s))).OfType<T>();
     }
 }

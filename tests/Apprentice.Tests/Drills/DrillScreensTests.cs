@@ -18,15 +18,94 @@ public sealed class DrillScreensTests
     [InlineData("drill-datum", "2")]
     [InlineData("drill-datum-said", "22300{Enter}")]
     [InlineData("drill-fractions", "3")]
-    [InlineData("real-sets", "4")]
-    [InlineData("real-part", "41")]
-    [InlineData("real-again", "4127.2{Enter}31.6 mm{Enter}1 in{Enter}")]
-    [InlineData("real-wrong", "41272{Enter}")]
-    [InlineData("real-end", "4127.2{Enter}31.6 mm{Enter}1 in{Enter}31.7{Enter}27.25{Enter}25.40{Enter}")]
+    [InlineData("real-sets", "5")]
+    [InlineData("real-part", "51")]
+    [InlineData("real-again", "5127.2{Enter}31.6 mm{Enter}1 in{Enter}")]
+    [InlineData("real-wrong", "51272{Enter}")]
+    [InlineData("real-end", "5127.2{Enter}31.6 mm{Enter}1 in{Enter}31.7{Enter}27.25{Enter}25.40{Enter}")]
     public void The_screen_is_as_it_was_looked_at(string name, string keys)
     {
         var talk = Talk(keys);
         foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)]) Golden.Same($"{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
+    }
+
+    [Theory]
+    [InlineData("drills-all", "folding-bar", "")]
+    [InlineData("drill-tape", "folding-bar", "2")]
+    [InlineData("drill-plates", "folding-bar", "4")]
+    [InlineData("drill-plates-says", "folding-bar", "41")]
+    [InlineData("drill-plates-said", "folding-bar", "411")]
+    [InlineData("drill-plates-wall", "rim-size", "4")]
+    [InlineData("drill-pitch", "folding-bar", "5")]
+    [InlineData("drill-pitch-said", "folding-bar", "5{Enter}")]
+    [InlineData("drill-glance", "folding-bar", "6")]
+    [InlineData("drill-glance-words", "folding-bar", "6W")]
+    [InlineData("drill-glance-said", "folding-bar", "61")]
+    public void The_screen_on_a_shipped_topic_is_as_it_was_looked_at(string name, string topic, string keys)
+    {
+        var talk = On(topic, plain: false).Keys(ToDrills + keys);
+        foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)]) Golden.Same($"{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
+    }
+
+    [Theory]
+    [InlineData("4", "drill-plates-plain")]
+    [InlineData("5", "drill-pitch-plain")]
+    [InlineData("6", "drill-glance-plain")]
+    public void A_drill_on_a_shipped_topic_reads_in_lines_as_it_was_looked_at(string drill, string name) =>
+        Golden.Same(name, On("folding-bar", plain: true).Say(ToDrills, drill, ".", "1", drill is "4" ? "1" : "", "", ""));
+
+    [Fact]
+    public void A_pair_fades_to_one_alone_after_three_right_and_both_are_shown_after_the_answer()
+    {
+        var talk = On("folding-bar", plain: false).Keys(ToDrills + "6");
+        talk.Pace = TimeSpan.FromSeconds(1);
+        for (var n = 1; n <= 5; n++)
+        {
+            Assert.Equal(n > 3, talk.Text.Contains("Which of the two is it?", StringComparison.Ordinal));
+            Assert.Equal(n <= 3, talk.Text.Contains("1  Picture 1", StringComparison.Ordinal));
+            talk.Keys($"{Assert.IsType<DrillPickScreen>(talk.Screen).Item.Right + 1}");
+            var said = Assert.IsType<DrillSaidScreen>(talk.Screen);
+            Assert.True(said.Verdict.Right);
+            Assert.NotNull(said.Verdict.Shown);
+            if (n == 4) Golden.Same("drill-glance-alone-said-80x24", talk.Text);
+            talk.Keys("{Enter}");
+            if (n == 3) Golden.Same("drill-glance-alone-80x24", talk.Text);
+        }
+    }
+
+    [Theory]
+    [InlineData("6")]
+    [InlineData("4")]
+    public void What_was_missed_comes_back_the_same(string drill)
+    {
+        var talk = On("folding-bar", plain: false).Keys(ToDrills + drill);
+        talk.Pace = TimeSpan.FromSeconds(1);
+        for (var n = 1; n <= 4; n++) Answer(talk, right: n > 1);
+        var asked = talk.World.History.Drills[0].Answers.Select(a => a.Item).ToList();
+        if (asked.All(a => a.Back is null)) asked.Add(talk.Entries.Select(e => e.What).OfType<LogEntry.DrillAsked>().Last().Item);
+        var back = asked.Single(a => a.Back is not null);
+        Assert.Equal((1, asked[0].Family, asked[0].Seed), (back.Back, back.Family, back.Seed));
+    }
+
+    // Takes the first line, or what is right.
+    static void Answer(Talk talk, bool right)
+    {
+        if (talk.Screen is DrillPickScreen pick)
+        {
+            talk.Keys($"{(pick.Item.Right == 0 == right ? 1 : 2)}{{Enter}}");
+            return;
+        }
+        var task = Assert.IsType<PlateScreen>(talk.Screen).Task;
+        var markings = (task.Plate ?? throw new InvalidOperationException()).Markings.ToList();
+        var line = markings.FindIndex(m => m.Writing == 0 == right);
+        if (line < 0)
+        {
+            talk.Keys($"{markings.Count + 1}{{Enter}}");
+            return;
+        }
+        var finding = right ? DrillItemTests.ReadOff(task.Clue, markings[line]) : task.Findings[0].Id;
+        var nth = task.Findings.ToList().FindIndex(f => f.Id == finding) + 1;
+        talk.Keys($"{line + 1}{nth}{(task.Findings.Count > 9 ? "{Enter}" : "")}{{Enter}}");
     }
 
     [Fact]
@@ -81,10 +160,10 @@ public sealed class DrillScreensTests
     {
         var lines = Sam(plain: true);
         lines.Pace = TimeSpan.FromSeconds(10);
-        lines.Say(ToDrills, "1", "27.15", "", "31.20", "", "esc", "2", "0", "4", "2", "250", "251", "esc");
+        lines.Say(ToDrills, "1", "27.15", "", "31.20", "", "esc", "2", "0", "5", "2", "250", "251", "esc");
         var screens = Sam(plain: false);
         screens.Pace = lines.Pace;
-        screens.Keys(ToDrills + "127.15{Enter}{Enter}31.20{Enter}{Enter}{Esc}2042250{Enter}251{Enter}{Esc}");
+        screens.Keys(ToDrills + "127.15{Enter}{Enter}31.20{Enter}{Enter}{Esc}2052250{Enter}251{Enter}{Esc}");
         Assert.Contains(lines.Entries, e => e.What is LogEntry.DrillAnswered);
         Assert.Contains(lines.Entries, e => e.What is LogEntry.RealPartRead);
         Assert.Equal(Records(screens), Records(lines));
@@ -94,12 +173,12 @@ public sealed class DrillScreensTests
     public void A_drill_reads_in_lines_as_it_was_looked_at() => Golden.Same("drill-plain", Sam(plain: true).Say(ToDrills, "1", "27.15", "", "W", "z", "31.20", "", "esc", "2", "0"));
 
     [Fact]
-    public void Real_parts_read_in_lines_as_they_were_looked_at() => Golden.Same("real-plain", Sam(plain: true).Say(ToDrills, "4", "3", "305", "306", "305.5", "12 in", ""));
+    public void Real_parts_read_in_lines_as_they_were_looked_at() => Golden.Same("real-plain", Sam(plain: true).Say(ToDrills, "5", "3", "305", "306", "305.5", "12 in", ""));
 
     [Fact]
     public void The_first_reading_is_not_shown_and_the_second_round_has_another_order()
     {
-        var talk = Talk("4127.2{Enter}31.6{Enter}25.4{Enter}");
+        var talk = Talk("5127.2{Enter}31.6{Enter}25.4{Enter}");
         Assert.DoesNotContain("27.2", talk.Text, StringComparison.Ordinal);
         Assert.DoesNotContain("31.6", talk.Text, StringComparison.Ordinal);
         talk.Keys("30{Enter}30{Enter}30{Enter}");
@@ -130,7 +209,7 @@ public sealed class DrillScreensTests
     public void A_second_person_sees_how_far_both_are_apart()
     {
         var talk = new Talk([Corpus.Sample], [.. Readings(1, "Kim", 27.25), new LogEntry.PersonAdded("Kim"), new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam")]);
-        talk.Keys("2").Keys(ToDrills + "41" + string.Concat(Enumerable.Repeat("27.15{Enter}", 6)));
+        talk.Keys("2").Keys(ToDrills + "51" + string.Concat(Enumerable.Repeat("27.15{Enter}", 6)));
         // Facts U7.3: resolution 0.05 is 0.01443; 2 x 0.01443 x sqrt 2 = 0.041.
         Assert.Contains("by 0.1 mm. Your two spreads allow 0.041 mm.", talk.TextAt(new(120, 40)), StringComparison.Ordinal);
         Assert.Contains("Kim reads larger than you", talk.TextAt(new(120, 40)), StringComparison.Ordinal);
@@ -147,6 +226,8 @@ public sealed class DrillScreensTests
         talk.Keys($"{scale.Task.ExactFor(0):0.00}{{Enter}}");
         Assert.True(Assert.IsType<DrillSaidScreen>(talk.Screen).Verdict.Right);
     }
+
+    static Talk On(string topic, bool plain) => new(plain, [Corpus.Topic(topic)], new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam"));
 
     static Talk Talk(string keys) => Sam(plain: false).Keys(ToDrills + keys);
 

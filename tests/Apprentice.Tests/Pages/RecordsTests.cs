@@ -31,6 +31,31 @@ public sealed class RecordsTests : IDisposable
     }
 
     [Fact]
+    public void Tests_and_permissions_are_erased_with_the_person_and_do_not_move()
+    {
+        var log = Lives.Workshop();
+        Lives.Add(
+            log, new LogEntry.PaperMade("7F2ABC", "may order rims alone", "Kim", 1), new LogEntry.PaperMade("8A1ABC", "may order rims alone", "Sam", 1),
+            new LogEntry.SittingStarted("7F2ABC", "may order rims alone", "Kim", 1, "Jo", 12, 4, 1, Plain: false), new LogEntry.SittingOpened("7F2ABC", 1),
+            new LogEntry.PermissionTakenBack("Kim", "may order rims alone", "Jo", "left"));
+        Write(Data, log);
+        Assert.DoesNotContain("7F2ABC", Run("export", "Kim", "--as", "move").Out, StringComparison.Ordinal);
+        Assert.Equal(0, Run("erase", "Kim", "--yes").Code);
+        Assert.DoesNotContain("Kim", Bytes(), StringComparison.Ordinal);
+        Assert.DoesNotContain("7F2ABC", Bytes(), StringComparison.Ordinal);
+        Assert.Contains("8A1ABC", Bytes(), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void What_others_wrote_with_the_name_in_it_is_told()
+    {
+        var log = Lives.Workshop();
+        Lives.Add(log, new LogEntry.LessonQuestioned("Sam", "rim-size/overview.md", "top", "Kim says so too"));
+        Write(Data, log);
+        Assert.Contains("1 record of other people still holds this name", Run("erase", "Kim", "--yes").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_others_keep_all_that_they_had()
     {
         var log = Lives.Workshop();
@@ -111,6 +136,13 @@ public sealed class RecordsTests : IDisposable
         var (code, _, error) = Run(args);
         Assert.NotEqual(0, code);
         Assert.Contains(said, error, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_log_that_is_not_there_is_told_and_not_made()
+    {
+        Assert.Contains("There is no log at", Run("erase", "Sam", "--yes").Error, StringComparison.Ordinal);
+        Assert.Empty(Directory.GetFiles(_folder));
     }
 
     [Fact]

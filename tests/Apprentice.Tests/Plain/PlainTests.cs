@@ -136,6 +136,55 @@ public sealed class PlainTests
         }
     }
 
+    // A lesson of the folding bike: contents, its list, a part with two kinds drawn side by side, the next parts, and a question with its answer.
+    [Fact]
+    public void A_lesson_reads_in_lines_as_it_was_looked_at() => Golden.Same("lesson", Reading().Say(ToLesson));
+
+    [Fact]
+    public void A_lesson_says_its_pictures_in_words_and_asks()
+    {
+        var talk = Reading();
+        var said = talk.Say(ToLesson);
+        Assert.Contains("Picture: A tall bar and a low one, side by side", said, StringComparison.Ordinal);
+        Assert.Contains("Look at A: there they differ.", said.Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
+        Assert.DoesNotContain(said, c => c is >= '\u2800' and <= '\u28ff');
+        Assert.Equal("folding-bar/bend.md", Assert.Single(talk.Entries.Select(e => e.What).OfType<LogEntry.LessonRead>()).Lesson);
+        Assert.Equal(Records(new Talk(false, [Corpus.Topic("folding-bar")], Corpus.Lessons([Corpus.Topic("folding-bar")]), Sam).Keys("518{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}{Enter}17")), Records(talk));
+    }
+
+    static readonly string[] ToLesson = ["5", "1", "8", "", "", "", "", "", "", "", "1", "7"];
+
+    static readonly LogEntry[] Sam = [new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam")];
+
+    static Talk Reading() => new(plain: true, [Corpus.Topic("folding-bar")], Corpus.Lessons([Corpus.Topic("folding-bar")]), Sam);
+
+    // A whole job of step 2: a scale with drawn points, a plate with what it tells, a look at a drawing; then the answer.
+    [Fact]
+    public void A_whole_job_with_scale_plate_and_look_reads_as_it_was_looked_at() => Golden.Same("job-step-2", Second(plain: true).Say(WholeJob));
+
+    [Fact]
+    public void A_whole_job_with_scale_plate_and_look_leaves_the_same_record_by_screens_and_by_lines()
+    {
+        var lines = Second(plain: true);
+        lines.Say(WholeJob);
+        var screens = Second(plain: false).Keys("14{Enter}1290 mm{Enter}2{Enter}17{Enter}39{Enter}2A1811{Enter}{Enter}{Enter}");
+        Assert.Equal(Records(screens), Records(lines));
+        var looks = lines.Entries.Select(e => e.What).OfType<LogEntry.Looked>().Select(l => l.Look).ToList();
+        Assert.Equal(290, Assert.Single(looks, l => l.OwnReading is not null).OwnReading);
+        Assert.Equal("2012", Assert.Single(looks, l => l.Writing is not null).OwnFinding);
+        Assert.Equal("cast", Assert.Single(looks, l => l.OwnFinding is not null && l.Writing is null).OwnFinding);
+        Assert.Contains(lines.Entries, e => e.What is LogEntry.Answered);
+    }
+
+    static readonly string[] WholeJob = ["1", "4", "1", "290 mm", "2", "1", "7", "3", "9", "2", "A", "1", "8", "1", "1", "", "", ""];
+
+    static Talk Second(bool plain)
+    {
+        var topic = Corpus.Topic("folding-bar");
+        return new(plain, [topic], [.. Sam, new LogEntry.JobStarted(
+            1, "Sam", topic.Id, topic.Version, 7, new("own", "grips", "grip-phone", Engine.Cases.Selection.AsTheyCome, Engine.Topics.Channel.Bench), false, 2)]);
+    }
+
     static Talk Talk() => new(plain: true, [Corpus.Sample]);
 
     // An open job of step 2, in which scales are read.

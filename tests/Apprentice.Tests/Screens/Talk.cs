@@ -1,3 +1,4 @@
+using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -22,14 +23,19 @@ sealed class Talk
     }
 
     public Talk(bool plain, IReadOnlyList<Topic> topics, params LogEntry[] before)
-        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain)
+        : this(plain, topics, Library.Empty, before)
     {
     }
 
-    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false)
+    public Talk(bool plain, IReadOnlyList<Topic> topics, Library library, params LogEntry[] before)
+        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain, library)
+    {
+    }
+
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null)
     {
         Entries.AddRange(log);
-        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At };
+        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty };
         _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
     }
 

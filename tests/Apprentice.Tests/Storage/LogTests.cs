@@ -46,8 +46,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.PlacementAsked("Sam", ["bar", "rim-size"]),
         new LogEntry.TopicsChosen([]),
         new LogEntry.Questioned(3, "Zu kurz? {\"a\": 1}"),
-        new LogEntry.Paused(3),
-        new LogEntry.Paused(null),
+        new LogEntry.Paused(3), new LogEntry.Paused(null),
         new LogEntry.DrillStarted(1, null, "vernier", ulong.MaxValue),
         new LogEntry.DrillAsked(1, new DrillDraw("zero", ulong.MaxValue, 3)),
         new LogEntry.DrillAsked(1, new DrillDraw("plain", 0, null)),
@@ -57,6 +56,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
         new LogEntry.LessonRead(null, "rim-size/overview.md"),
         new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
+        .. AssessEntries.All,
     ];
 
     static Given Full => new(

@@ -1,0 +1,75 @@
+using Apprentice.Engine.Cases;
+
+namespace Apprentice.Engine.Assessing;
+
+/// <summary>A paper for one person and one sitting: fresh cases every time.</summary>
+public sealed record Paper
+{
+    /// <summary>Number of the paper, handed in; it says nothing about the seeds.</summary>
+    public required string Id { get; init; }
+
+    /// <summary>Who sits it.</summary>
+    public required string Candidate { get; init; }
+
+    /// <summary>The candidate's how-manieth paper of this permission, from 1.</summary>
+    public required int Number { get; init; }
+
+    /// <summary>The permission.</summary>
+    public required string Permission { get; init; }
+
+    /// <summary>When it is passed.</summary>
+    public required StagedRule Rule { get; init; }
+
+    /// <summary>Minutes a job, before any multiplier.</summary>
+    public required double MinutesPerJob { get; init; }
+
+    /// <summary>As many jobs as can be needed, in order of place.</summary>
+    public required IReadOnlyList<PaperJob> Jobs { get; init; }
+
+    /// <summary>Six fresh safety jobs for after a talk, places 101 to 106; empty when no sort of job of the plan can hurt.</summary>
+    public required IReadOnlyList<PaperJob> SafetyAgain { get; init; }
+
+    /// <summary>The job at a place.</summary>
+    /// <exception cref="ArgumentException">The paper has no such place.</exception>
+    public PaperJob At(int place) => Jobs.Concat(SafetyAgain).FirstOrDefault(j => j.Place == place) ?? throw new ArgumentException($"the paper has no job {place}", nameof(place));
+
+    /// <summary>The case of a job.</summary>
+    /// <param name="bench">The topic in the job's version.</param>
+    /// <param name="place">Its place.</param>
+    /// <param name="fresh">0 for the job itself, n for its n-th replacement.</param>
+    /// <exception cref="ArgumentException">The topic is another one or has another version, or gives no such case.</exception>
+    public Case Make(Workbench bench, int place, int fresh = 0)
+    {
+        var job = At(place);
+        if (bench.Topic.Id != job.Family.Topic || bench.Topic.Version != job.Version)
+            throw new ArgumentException($"job {place} is of {job.Family.Topic} in version {job.Version}, not of {bench.Topic.Id} in version {bench.Topic.Version}; use the topic files that the paper was made with", nameof(bench));
+        return bench.Make(job.Family.Request, job.SeedOf(fresh)) ?? throw new ArgumentException($"job {place} cannot be made", nameof(place));
+    }
+}
+
+/// <summary>A job of a paper. Its seed makes the case, so it is for sealed files and never for a log.</summary>
+/// <param name="Place">Place in the paper, from 1.</param>
+/// <param name="Family">Its sort.</param>
+/// <param name="Version">Version of the topic.</param>
+/// <param name="Seed">Seed of the case.</param>
+public sealed record PaperJob(int Place, JobFamily Family, string Version, ulong Seed)
+{
+    /// <summary>The seed of the n-th replacement: a fresh case of the same sort.</summary>
+    /// <param name="fresh">0 for the job itself, n for the n-th replacement.</param>
+    public ulong SeedOf(int fresh) => fresh == 0 ? Seed : Seeds.Mixed(unchecked(Seed + (0x9E3779B97F4A7C15UL * (ulong)fresh)));
+}
+
+/// <summary>Seeds spread so that neighbours have nothing in common.</summary>
+static class Seeds
+{
+    /// <summary>The finaliser of SplitMix64. Source: G. L. Steele, D. Lea, C. H. Flood, Fast splittable pseudorandom number generators, OOPSLA 2014.</summary>
+    public static ulong Mixed(ulong seed)
+    {
+        unchecked
+        {
+            seed = (seed ^ (seed >> 30)) * 0xBF58476D1CE4E5B9;
+            seed = (seed ^ (seed >> 27)) * 0x94D049BB133111EB;
+            return seed ^ (seed >> 31);
+        }
+    }
+}

@@ -1,0 +1,188 @@
+using Apprentice.Engine.Grading;
+using Apprentice.Engine.Learning;
+
+namespace Apprentice.Engine.Assessing;
+
+/// <summary>The state of a sitting, folded from the log. It is what is saved: no seed, no truth, no key.</summary>
+/// <param name="Started">How it began.</param>
+/// <param name="At">When.</param>
+public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
+{
+    const int JobsBeforeBreak = 12;
+
+    /// <summary>Number of the paper.</summary>
+    public string Paper => Started.Paper;
+
+    /// <summary>Jobs up to the next check.</summary>
+    public int Places { get; init; } = Started.Jobs;
+
+    /// <summary>Jobs that were looked at, answered or put off, by place.</summary>
+    public IReadOnlyList<SittingJob> Jobs { get; init; } = [];
+
+    /// <summary>Place of the job on the screen, or null.</summary>
+    public int? OnScreen { get; init; }
+
+    /// <summary>Time used while the clock ran.</summary>
+    public TimeSpan Used { get; init; }
+
+    /// <summary>Since when the clock has run without a note, or null while it stands.</summary>
+    public DateTimeOffset? RunningSince { get; init; } = At;
+
+    /// <summary>Reasons for which the lead stopped the clock, with the times.</summary>
+    public IReadOnlyList<(DateTimeOffset At, int? Place, string Reason)> Stops { get; init; } = [];
+
+    /// <summary>Why it ended, or null while it goes on.</summary>
+    public SittingEnd? End { get; init; }
+
+    /// <summary>When it ended, or null.</summary>
+    public DateTimeOffset? Ended { get; init; }
+
+    /// <summary>Time for the jobs up to the next check, multiplier included.</summary>
+    public TimeSpan Allowed => TimeSpan.FromMinutes(Places * Started.MinutesPerJob * Started.Multiplier);
+
+    /// <summary>Time left at a moment, never below zero.</summary>
+    public TimeSpan LeftAt(DateTimeOffset now)
+    {
+        var left = Allowed - Used - Since(now);
+        return left < TimeSpan.Zero ? TimeSpan.Zero : left;
+    }
+
+    /// <summary>The job at a place, untouched when nothing was done.</summary>
+    public SittingJob JobAt(int place) => Jobs.FirstOrDefault(j => j.Place == place) ?? new SittingJob(place);
+
+    /// <summary>Jobs with a confirmed answer.</summary>
+    public int Answered => Jobs.Count(j => j.Given is not null && j.Place <= Places);
+
+    /// <summary>True when all jobs up to the next check are answered.</summary>
+    public bool CheckDue => Answered == Places;
+
+    /// <summary>True at a check where a break is due: after every twelve jobs, so that no sitting is longer than planned.</summary>
+    public bool BreakDue => CheckDue && Places % JobsBeforeBreak == 0;
+
+    /// <summary>The place to go to next: the first untouched one, then the first that was put off; null when all are answered.</summary>
+    public int? NextPlace()
+    {
+        var open = Enumerable.Range(1, Places).Where(p => JobAt(p).Given is null).ToList();
+        var fresh = open.Where(p => !JobAt(p).Skipped).Select(p => (int?)p).FirstOrDefault();
+        return fresh ?? open.Select(p => (int?)p).FirstOrDefault();
+    }
+
+    /// <summary>This sitting with one more entry of its paper.</summary>
+    /// <exception cref="ArgumentException">The entry speaks of a place that the sitting does not have.</exception>
+    public Sitting With(LogEntry entry, DateTimeOffset at)
+    {
+        if (End is not null) return this;
+        return entry switch
+        {
+            LogEntry.SittingOpened e => Ticked(at) with { OnScreen = Checked(e.Place) },
+            LogEntry.SittingTicked => Ticked(at),
+            LogEntry.SittingLooked e => Ticked(at).Changed(e.Place, j => j with { Looks = [.. j.Looks, e.Look] }),
+            LogEntry.SittingAnswered e => Ticked(at).Changed(e.Place, j => j with { Given = e.Given, Skipped = false }),
+            LogEntry.SittingSkipped e => Ticked(at).Changed(e.Place, j => j with { Skipped = true }),
+            LogEntry.SittingStopped e => Stopped(e, at),
+            LogEntry.SittingResumed => this with { RunningSince = at },
+            LogEntry.SittingWidened e => Ticked(at) with { Places = Math.Max(Places, e.Jobs) },
+            LogEntry.SittingEnded e => Ticked(at) with { End = e.Why, Ended = at, RunningSince = null, OnScreen = null },
+            _ => this,
+        };
+    }
+
+    TimeSpan Since(DateTimeOffset now) => RunningSince is { } since && now > since ? now - since : TimeSpan.Zero;
+
+    Sitting Ticked(DateTimeOffset at) => RunningSince is null ? this : this with { Used = Used + Since(at), RunningSince = at };
+
+    Sitting Stopped(LogEntry.SittingStopped stop, DateTimeOffset at)
+    {
+        var stands = Ticked(at) with { RunningSince = null, Stops = [.. Stops, (at, stop.Place, stop.Reason)] };
+        return stop.Place is { } place && JobAt(place).Given is null ? stands.Changed(place, j => new SittingJob(place) { Fresh = j.Fresh + 1 }) : stands;
+    }
+
+    int Checked(int place) => place >= 1 && place <= Places ? place : throw new ArgumentException($"the sitting of paper {Paper} has no job {place}", nameof(place));
+
+    Sitting Changed(int place, Func<SittingJob, SittingJob> change)
+    {
+        Checked(place);
+        return this with { Jobs = [.. Jobs.Where(j => j.Place != place).Append(change(JobAt(place))).OrderBy(j => j.Place)] };
+    }
+}
+
+/// <summary>Why a sitting ended.</summary>
+public enum SittingEnd
+{
+    /// <summary>The rule decided.</summary>
+    Decided,
+
+    /// <summary>The time was up.</summary>
+    TimeUp,
+
+    /// <summary>The candidate handed in.</summary>
+    HandedIn,
+
+    /// <summary>The lead ended it.</summary>
+    ByLead,
+}
+
+/// <summary>A job of a sitting: what was looked at and answered. It holds nothing of what is true.</summary>
+/// <param name="Place">Place in the paper.</param>
+public sealed record SittingJob(int Place)
+{
+    /// <summary>0 for the job itself, n when its n-th replacement stands here.</summary>
+    public int Fresh { get; init; }
+
+    /// <summary>Looks in the order taken.</summary>
+    public IReadOnlyList<Look> Looks { get; init; } = [];
+
+    /// <summary>The confirmed answer, or null.</summary>
+    public Given? Given { get; init; }
+
+    /// <summary>True while it is put off.</summary>
+    public bool Skipped { get; init; }
+}
+
+/// <summary>What travels back to the lead: looks and answers, no marks.</summary>
+/// <param name="Paper">Number of the paper.</param>
+/// <param name="Candidate">Who sat it.</param>
+/// <param name="Number">The candidate's how-manieth paper of this permission.</param>
+/// <param name="Places">Jobs that had to be answered.</param>
+/// <param name="Jobs">The jobs.</param>
+/// <param name="Used">Time used.</param>
+/// <param name="Ended">When it ended.</param>
+/// <param name="Why">Why.</param>
+/// <param name="Stops">Reasons for which the clock was stopped.</param>
+public sealed record SatPaper(
+    string Paper, string Candidate, int Number, int Places, IReadOnlyList<SittingJob> Jobs, TimeSpan Used, DateTimeOffset Ended, SittingEnd Why, IReadOnlyList<string> Stops)
+{
+    /// <summary>The record of an ended sitting.</summary>
+    /// <exception cref="ArgumentException">The sitting goes on.</exception>
+    public static SatPaper Of(Sitting sitting) => sitting is { End: { } why, Ended: { } ended }
+        ? new(sitting.Paper, sitting.Started.Candidate, sitting.Started.Number, sitting.Places, sitting.Jobs, sitting.Used, ended, why, [.. sitting.Stops.Select(s => s.Reason)])
+        : throw new ArgumentException("the sitting has not ended", nameof(sitting));
+
+    /// <summary>The result: every job up to the last check marked, jobs without an answer not sound.</summary>
+    /// <param name="paper">The opened paper.</param>
+    /// <param name="benches">Its topics, in the paper's versions.</param>
+    /// <exception cref="ArgumentException">It belongs to another paper, person or topic version.</exception>
+    public PaperResult Mark(Paper paper, IReadOnlyList<Workbench> benches)
+    {
+        if (paper.Id != Paper || paper.Candidate != Candidate || paper.Number != Number)
+            throw new ArgumentException($"this result is of paper {Paper}, {Candidate}; the paper is {paper.Id}, {paper.Candidate}", nameof(paper));
+        return new PaperResult
+        {
+            Paper = Paper,
+            Permission = paper.Permission,
+            Candidate = Candidate,
+            Number = Number,
+            Rule = paper.Rule,
+            Jobs = [.. Enumerable.Range(1, Places).Select(p => MarkOf(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
+        };
+    }
+
+    /// <summary>The mark of one job: also used while a staged paper is sat, to see whether more jobs are needed; nothing of it is shown then.</summary>
+    public static JobMark MarkOf(Paper paper, IReadOnlyList<Workbench> benches, SittingJob job)
+    {
+        var planned = paper.At(job.Place);
+        if (job.Given is not { } given) return Marker.NotAnswered(planned);
+        var bench = benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic) ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
+        return Marker.Mark(bench, paper.Make(bench, job.Place, job.Fresh), planned, given.With(job.Looks));
+    }
+}

@@ -1,0 +1,78 @@
+using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Grading;
+using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Tests.Storage;
+
+/// <summary>An entry of each kind around papers and permissions.</summary>
+static class AssessEntries
+{
+    static readonly DateOnly Day = new(2026, 11, 25);
+
+    public static LogEntry[] All =>
+    [
+        new LogEntry.DeskSet("Jo", "locked"),
+        new LogEntry.DeskTried(Opened: false),
+        new LogEntry.PlanSaved(Plan, "a topic was added"),
+        new LogEntry.PassLineSet(Plan.Permission, new PassLine([new Rating("Jo", Plan.Families[0].Key, 15.5), new Rating("Lee", Plan.Families[0].Key, 16)]), ""),
+        new LogEntry.PaperMade("7F2", Plan.Permission, "Sam", 2),
+        new LogEntry.SittingStarted("7F2", Plan.Permission, "Sam", 2, "Jo", 12, 4.5, 1.25, Plain: true),
+        new LogEntry.SittingOpened("7F2", 1),
+        new LogEntry.SittingTicked("7F2"),
+        new LogEntry.SittingLooked("7F2", 1, new Look("tape", 0, 622.5, 1), new Finding("tape", Channel.Bench, new Seen.Reading(622), 1)),
+        new LogEntry.SittingAnswered("7F2", 1, new Given([new PartAnswer("rim", null, 5)], [new Choice.Ask()], null, null, null, Forced: false)),
+        new LogEntry.SittingSkipped("7F2", 2),
+        new LogEntry.SittingStopped("7F2", 2, "fire alarm"),
+        new LogEntry.SittingStopped("7F2", null, "break"),
+        new LogEntry.SittingResumed("7F2"),
+        new LogEntry.SittingWidened("7F2", 16),
+        new LogEntry.SittingEnded("7F2", SittingEnd.Decided),
+        new LogEntry.PaperMarked(Result, Published: true),
+        new LogEntry.SafetyTalked("7F2", "Jo", "the cable that slips"),
+        new LogEntry.SafetyAgainMarked("7F2", [Mark]),
+        new LogEntry.PaperQuestioned("7F2", 1, "the tape said 622"),
+        new LogEntry.AppealDecided("7F2", 1, "Lee", AppealDecision.NewJob, "the plate cannot be read"),
+        new LogEntry.FamilyUnfair(Plan.Families[0].Key, "v1", Standing.TakenOut, "Jo", "drawn upside down"),
+        new LogEntry.BenchDone("Sam", Plan.Permission, new BenchForm(Day, "old roadster", Odd: true, "Jo", [new BenchReading("rim", "622", "622.5")], Agreed: true, 3)),
+        new LogEntry.PermissionSigned(new Signature("Sam", Plan.Permission, PermissionLevel.Alone, "Jo", Day, Day.AddYears(1), "7F2", Plan.Topics, SetByOnePerson: true)),
+        new LogEntry.OrderCountersigned("Sam", Plan.Permission, "Jo", Right: true, "tyre for 622"),
+        new LogEntry.PermissionTakenBack("Sam", Plan.Permission, "Jo", "three wrong orders"),
+    ];
+
+    static TestPlan Plan => new()
+    {
+        Permission = "may order tyres alone",
+        Topics = [new PlanTopic("rim-size", "v1")],
+        Families = [new JobFamily("rim-size", "own", "tyre", null, Selection.LeavesTwoOpen, Channel.Photo, Safety: true)],
+        MinutesPerJob = 4.5,
+    };
+
+    static PaperResult Result => new()
+    {
+        Paper = "7F2",
+        Permission = Plan.Permission,
+        Candidate = "Sam",
+        Number = 2,
+        Rule = StagedRule.Default,
+        Jobs = [Mark],
+        SafetyAgain = [Mark with { Place = 101, Standing = Standing.CountedSound }],
+        Talked = true,
+    };
+
+    static JobMark Mark => new()
+    {
+        Place = 1,
+        Family = Plan.Families[0].Key,
+        Version = "v1",
+        Sound = false,
+        SafetyError = true,
+        SafetyJob = true,
+        Rule = "paper.rule.part",
+        Values = new Dictionary<string, string>(StringComparer.Ordinal) { ["part"] = "0.25" },
+        Readings = 3,
+        ReadingsRight = 2,
+    };
+}
