@@ -52,7 +52,7 @@ public sealed class PageViewTests : IDisposable
     public void Escape_goes_back_and_does_not_end_the_program()
     {
         Press(Key.D1, Key.Esc);
-        Assert.Contains("What do you want to do?", Text, StringComparison.Ordinal);
+        Assert.Contains("Real bike", Text, StringComparison.Ordinal);
         Assert.False(_view.StopRequested);
     }
 
