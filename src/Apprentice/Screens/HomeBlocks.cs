@@ -15,7 +15,9 @@ static class HomeBlocks
     {
         var done = world.History.JobsOf(world.Person).Where(j => j.Given is not null).ToList();
         if (world.History.Unfinished(world.Person) is { } open)
-            yield return new Block.Text(Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic))));
+            yield return new Block.Text(Start.IsHere(world, open)
+                ? Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)))
+                : Words.Of("home.left-changed", ("job", open.Started.Job)));
         if (done.Count == 0) yield return new Block.Text(Words.Of("home.none-yet"));
         else foreach (var block in Plan(world)) yield return block;
         yield return new Block.Rule(Drop: true);

@@ -25,7 +25,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
             .. HomeBlocks.Of(world),
             .. world.Plain ? [new Block.Table([new("")], Rows(Names(world).Select(n => (string[])[n])))] : Array.Empty<Block>(),
         ],
-        [Words.Of(world.History.Unfinished(world.Person) is null ? "home.key-start" : "key.enter-go"), Words.Of("home.key-ways"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")])
+        [Words.Of(Start.Open(world) is null ? "home.key-start" : "key.enter-go"), Words.Of("home.key-ways"), Words.Of("key.leave"), Words.Of("key.pause"), Words.Of("key.help"), Words.Of("key.quit")])
     {
         Foot = world.Plain ? [] : [Grid(Names(world))],
     };
@@ -36,7 +36,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line switch
     {
-        0 => world.History.Unfinished(world.Person) is null ? Start.Today(world) : GoOn(world),
+        0 => Start.Open(world) is null ? Start.Today(world) : GoOn(world),
         1 => Turn.To(new ChooseScreen()),
         2 => Start.Today(world, Short),
         3 => Turn.To(new OwnWantScreen(this)),
@@ -60,7 +60,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
 
     static List<string> Names(World world) =>
     [
-        world.History.Unfinished(world.Person) is { } open ? Words.Of("home.go-on", ("job", open.Started.Job)) : Words.Of("home.start"),
+        Start.Open(world) is { } open ? Words.Of("home.go-on", ("job", open.Started.Job)) : Words.Of("home.start"),
         Words.Of("home.choose"),
         Words.Of("home.short"),
         Words.Of("home.own"),
@@ -78,7 +78,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
 
     Turn GoOn(World world)
     {
-        if (world.History.Unfinished(world.Person) is not { } past) return Turn.To(this);
+        if (Start.Open(world) is not { } past) return Turn.To(this);
         return BenchJob.Again(world, past) is { } job
             ? Turn.To(BenchScreen.Of(job))
             : Turn.To(this with { Note = Words.Of("home.left-changed", ("job", past.Started.Job)) });

@@ -39,6 +39,12 @@ static class Start
         ? null
         : Planner.Of(world.History, [.. world.Practised.Select(b => b.Topic)], world.Person, minutes, world.Now);
 
+    /// <summary>The job that the person at the machine can go on with, or null: one of a topic that is not here or was changed since cannot be.</summary>
+    public static PastJob? Open(World world) => world.History.Unfinished(world.Person) is { } past && IsHere(world, past) ? past : null;
+
+    /// <summary>True when the topic of a job is here as it was.</summary>
+    public static bool IsHere(World world, PastJob past) => string.Equals(world.Bench(past.Started.Topic)?.Topic.Version, past.Started.Version, StringComparison.Ordinal);
+
     /// <summary>Where the person at the machine stands in the jobs that place them, or null.</summary>
     public static Placement? Placing(World world) => world.Person is { } person
         ? Planner.PlacementOf(world.History, world.Topics, person)

@@ -114,7 +114,8 @@ public sealed class WorkshopTests
     {
         var before = new Talk([Corpus.Sample]).Keys("11");
         var after = new Talk([Corpus.Sample with { Version = "another" }], [.. before.Entries.Skip(1).Select(e => e.What)]);
-        Assert.Contains("its topic was changed since", after.Keys("1").Text, StringComparison.Ordinal);
+        Assert.Contains("its topic was changed since", after.Text, StringComparison.Ordinal);
+        Assert.Empty(Assert.IsType<BenchScreen>(after.Keys("1").Screen).On.Looks);
     }
 
     [Fact]
