@@ -14,10 +14,7 @@ static class HomeBlocks
     public static IEnumerable<Block> Of(World world)
     {
         var done = world.History.JobsOf(world.Person).Where(j => j.Given is not null).ToList();
-        if (world.History.Unfinished(world.Person) is { } open)
-            yield return new Block.Text(Start.IsHere(world, open)
-                ? Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)))
-                : Words.Of("home.left-changed", ("job", open.Started.Job)));
+        if (world.History.Unfinished(world.Person) is { } open) yield return new Block.Text(Left(world, open));
         if (done.Count == 0) yield return new Block.Text(Words.Of("home.none-yet"));
         else foreach (var block in Plan(world)) yield return block;
         yield return new Block.Rule(Drop: true);
@@ -26,6 +23,10 @@ static class HomeBlocks
         if (sentences.Count > 0) yield return new Block.Table([new(""), new("")], [.. sentences.Select(s => new Row("", Marked: false, [s.Label, s.Text]))]);
         if (done.Count < MixUntil) yield return new Block.Text(Words.Of("home.mix"));
     }
+
+    static string Left(World world, PastJob open) => Start.IsHere(world, open)
+        ? Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)))
+        : Words.Of("home.left-changed", ("job", open.Started.Job));
 
     static IEnumerable<Block> Plan(World world)
     {
