@@ -1,6 +1,6 @@
-using Apprentice.Content.Lessons;
 using System.Security.Cryptography;
 using Apprentice.Content;
+using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
