@@ -3,7 +3,7 @@ using System.Text.RegularExpressions;
 
 namespace Apprentice.Content;
 
-/// <summary>All text that a person sees, from one file: <c>key = text with {names}</c> lines.</summary>
+/// <summary>All text that a person sees, from the files of the folder Words: <c>key = text with {names}</c> lines.</summary>
 public static partial class Words
 {
     static readonly FrozenDictionary<string, string> All = Load();
@@ -34,14 +34,32 @@ public static partial class Words
 
     static FrozenDictionary<string, string> Load()
     {
-        using var stream = typeof(Words).Assembly.GetManifestResourceStream("Apprentice.Content.Words.txt")
-            ?? throw new InvalidOperationException("The words are not in the program.");
+        var texts = new Dictionary<string, string>(StringComparer.Ordinal);
+        foreach (var (key, text) in Files().SelectMany(Lines))
+        {
+            if (!texts.TryAdd(key, text))
+            {
+                throw new InvalidOperationException($"The words of '{key}' are there twice: leave out one.");
+            }
+        }
+
+        return texts.ToFrozenDictionary(StringComparer.Ordinal);
+    }
+
+    static IEnumerable<string> Files() => typeof(Words).Assembly.GetManifestResourceNames()
+        .Where(name => name.StartsWith("Apprentice.Content.Words.", StringComparison.Ordinal))
+        .Order(StringComparer.Ordinal);
+
+    static IEnumerable<(string Key, string Text)> Lines(string file)
+    {
+        using var stream = typeof(Words).Assembly.GetManifestResourceStream(file)
+            ?? throw new InvalidOperationException($"The words of {file} are not in the program.");
         using var reader = new StreamReader(stream);
-        return reader.ReadToEnd().Split('\n')
+        return [.. reader.ReadToEnd().Split('\n')
             .Select(line => line.TrimEnd('\r'))
             .Where(line => line.Contains(" = ", StringComparison.Ordinal) && !line.StartsWith('#'))
             .Select(line => line.Split(" = ", 2))
-            .ToFrozenDictionary(pair => pair[0].Trim(), pair => pair[1], StringComparer.Ordinal);
+            .Select(pair => (pair[0].Trim(), pair[1]))];
     }
 
     [GeneratedRegex(@"\{(?<name>[a-zA-Z]+)\}", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
