@@ -51,7 +51,7 @@ public sealed record LineLosses(string OrderLine, IReadOnlyList<Choice> Choices,
 
     /// <summary>The same for some of the combinations only, for weights that are 0 in all others; choices that are never the best are left out.</summary>
     /// <param name="combinations">Indices of the combinations, ascending.</param>
-    internal LineLosses Over(int[] combinations)
+    public LineLosses Over(int[] combinations)
     {
         var of = (_undominated ??= Undominated()).Select(losses => combinations.Select(c => losses[c]).ToArray()).ToArray();
         return new LineLosses(OrderLine, [], of, []);
