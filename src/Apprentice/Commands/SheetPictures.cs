@@ -27,7 +27,7 @@ static class SheetPictures
         }
     }
 
-    static IReadOnlyList<(DrawnChoice Choice, string Name, Sketch Sketch)> LeastAlike(List<(DrawnChoice Choice, string Name, Sketch Sketch)> drawn)
+    static List<(DrawnChoice Choice, string Name, Sketch Sketch)> LeastAlike(List<(DrawnChoice Choice, string Name, Sketch Sketch)> drawn)
     {
         if (drawn.Count < 2) return drawn;
         var (one, other) = Enumerable.Range(0, drawn.Count).SelectMany(a => Enumerable.Range(a + 1, drawn.Count - a - 1).Select(b => (a, b))).MaxBy(p => Apart(drawn[p.a].Sketch, drawn[p.b].Sketch));

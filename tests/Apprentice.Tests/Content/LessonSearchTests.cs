@@ -9,7 +9,7 @@ public class LessonSearchTests
         [
             ("gears/hanger.md", "# The hanger\n\n## Card\n\nThe derailleur hangs on it.\n\n## How it lies\n\nA bent one."),
             ("gears/words.md", "# Words\n\n| word | also called | meaning |\n|---|---|---|\n| derailleur | mech | What moves the chain. |\n| freewheel | block | Sprockets with a ratchet. |"),
-            ("chain/pitch.md", "# Pitch\n\n## Card\n\nA link is 12.7 mm long; a wide one 1/8 in.\n\n## How it lies\n\nA rim of 28 x 1 1/2 has none."),
+            ("chain/pitch.md", "# Pitch\n\n## Card\n\nA link is 12.7 mm long; a wide one 1/8 in.\n\n## How it lies\n\nA wheel of 28 x 1 1/2 has none."),
             ("wheels/freewheel.md", "# Which freewheel\n\n## Card\n\nLook at the back of it. Trim nothing."),
         ],
         []);
