@@ -110,13 +110,16 @@ public sealed class Log : IDisposable
     {
         try
         {
-            return [.. _entries.FindAll().OrderBy(d => d["_id"].AsInt64).Select(EntryDocument.Read)];
+            return [.. InOrder().Select(EntryDocument.Read)];
         }
         catch (Exception e) when (e is not (IOException or UnauthorizedAccessException or LogException))
         {
             throw new LogException($"{_path} is damaged and cannot be read. Keep it and ask for help, or choose another file with --data.", e);
         }
     }
+
+    // One document after the other, so that a long log is never held twice.
+    IEnumerable<BsonDocument> InOrder() => _entries.Query().OrderBy("_id").ToEnumerable();
 
     /// <summary>Adds an entry and sees it on to the disk.</summary>
     public void Append(Logged entry)

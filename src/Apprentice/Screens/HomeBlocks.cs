@@ -24,9 +24,12 @@ static class HomeBlocks
         if (done.Count < MixUntil) yield return new Block.Text(Words.Of("home.mix"));
     }
 
-    static string Left(World world, PastJob open) => Start.IsHere(world, open)
-        ? Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)))
-        : Words.Of("home.left-changed", ("job", open.Started.Job));
+    static string Left(World world, PastJob open)
+    {
+        if (!Start.IsHere(world, open)) return Words.Of("home.left-changed", ("job", open.Started.Job));
+        var left = Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)));
+        return world.History.LeftFrom(open) is { Count: > 1 } jobs ? $"{left} {Words.Of(jobs.Count == 2 ? "home.left-one" : "home.left-more", ("n", jobs.Count - 1))}" : left;
+    }
 
     static IEnumerable<Block> Plan(World world)
     {
