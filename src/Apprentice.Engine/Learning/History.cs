@@ -25,7 +25,7 @@ public sealed record History
     /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
     public ImmutableList<int> Answered { get; private init; } = [];
 
-    readonly HashSet<Observed> _known = [];
+    readonly KeptOnce _kept = new();
 
     SkillBook? _book;
 
@@ -97,10 +97,10 @@ public sealed record History
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
         LogEntry.SessionPlanned planned => this with { Sessions = Sessions.SetItem(KeyOf(planned.Person), (planned.Jobs, NextJob)) },
-        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
-        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(_kept.Of(started), entry.At)), ByPerson = Owned(started.Person, NextJob) },
+        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, _kept.Of(looked.Look)] }),
         LogEntry.Answered answered => Changed(
-            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = Shared(answered.Observed), Ended = entry.At }) with
+            answered.Job, j => j with { Given = _kept.Of(answered.Given), Verdict = _kept.Of(answered.Verdict), Observed = _kept.Of(answered.Observed), Ended = entry.At }) with
         {
             Answered = Answered.Add(answered.Job),
         },
@@ -162,20 +162,6 @@ public sealed record History
         var owned = changed with { ByPerson = ByPerson.SetItem(before, ByPerson[before].Remove(job)), _book = null };
         var its = owned.Owned(person, job);
         return owned with { ByPerson = its.SetItem(KeyOf(person), its[KeyOf(person)].Sort()) };
-    }
-
-    // Most of what answers show is alike: it is kept once.
-    Observed[] Shared(IReadOnlyList<Observed> observed)
-    {
-        var shared = new Observed[observed.Count];
-        for (var i = 0; i < shared.Length; i++)
-        {
-            if (observed[i] is Observed.Weighed) shared[i] = observed[i];
-            else if (_known.TryGetValue(observed[i], out var known)) shared[i] = known;
-            else _known.Add(shared[i] = observed[i]);
-        }
-
-        return shared;
     }
 
     History Drilled(int drill, Func<PastDrill, PastDrill> change)

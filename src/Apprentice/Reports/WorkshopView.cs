@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Apprentice.Content;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -16,10 +17,21 @@ sealed record WorkshopView(
     const int SkillsEach = 2;
     const int MostShared = 3;
 
+    // A page asks for it several times; a history never changes.
+    static readonly ConditionalWeakTable<History, Made> Known = [];
+
     /// <summary>The view of a history.</summary>
     /// <param name="history">The history.</param>
     /// <param name="now">The time.</param>
     public static WorkshopView Of(History history, DateTimeOffset now)
+    {
+        if (Known.TryGetValue(history, out var known) && known.Now == now) return known.View;
+        var view = New(history, now);
+        Known.AddOrUpdate(history, new Made(now, view));
+        return view;
+    }
+
+    static WorkshopView New(History history, DateTimeOffset now)
     {
         var needs = WorkshopNeeds.Of(history, now);
         return new WorkshopView(
@@ -44,4 +56,6 @@ sealed record WorkshopView(
                 .. history.People.Select(p => LearnerReport.Skills(history, topics, p, now) with { Id = $"skills:{p}", Title = p }),
             ]);
     }
+
+    sealed record Made(DateTimeOffset Now, WorkshopView View);
 }
