@@ -80,7 +80,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     {
         if (Start.Open(world) is not { } past) return Turn.To(this);
         return BenchJob.Again(world, past) is { } job
-            ? Turn.To(BenchScreen.Of(job))
+            ? Turn.To(BenchScreen.Of(job with { Session = Session.Of(world, past) }))
             : Turn.To(this with { Note = Words.Of("home.left-changed", ("job", past.Started.Job)) });
     }
 }
