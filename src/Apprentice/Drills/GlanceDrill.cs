@@ -29,7 +29,7 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Families(IReadOnlyList<Workbench> benches) =>
-        [.. benches.SelectMany(b => b.Topic.Drawings.Where(d => Pairs(b.Topic, d).Count > 0).Select(d => $"{b.Topic.Id}:{d.Id}"))];
+        [.. benches.SelectMany(b => b.Topic.Drawings.Where(d => !d.IsAlike && Pairs(b.Topic, d).Count > 0).Select(d => $"{b.Topic.Id}:{d.Id}"))];
 
     /// <summary>The pairs of a drawing that look different when each is drawn alone, to a size of its own.</summary>
     public static IReadOnlyList<(DrawnChoice First, DrawnChoice Second)> Pairs(Topic topic, TopicDrawing drawing)
