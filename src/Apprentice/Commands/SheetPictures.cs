@@ -14,18 +14,25 @@ static class SheetPictures
 
     static IEnumerable<(string Caption, string Svg)> Of(Topic topic, TopicDrawing drawing)
     {
+        var right = drawing.Datums.Where(d => d.Datum == 0).Take(Letters.Length).ToList();
+        var legend = string.Concat(right.Select((d, i) => $" {Letters[i]}: {topic.Clues.First(c => c.Id == d.Clue).Name}."));
+        if (drawing.IsAlike)
+        {
+            var sketch = DrawnPart.Of(topic, drawing.Id, DrawnChoice.Kind(drawing.Kinds[0].Of)).Sketch;
+            yield return ($"{drawing.Title}.{legend}", SketchSvg.Of(sketch, drawing.Id, Spans(sketch, right)));
+            yield break;
+        }
+
         var choices = drawing.Kinds.Count > 0
             ? drawing.Kinds.Select(k => (Choice: DrawnChoice.Kind(k.Of), Name: topic.Parts.FirstOrDefault(p => p.Id == drawing.Part)?.Kinds.FirstOrDefault(x => x.Id == k.Of)?.Name ?? k.Of))
             : drawing.Findings.Select(f => (Choice: DrawnChoice.Finding(f.Of), Name: FindingName(topic, drawing, f.Of)));
         var drawn = choices.Select(c => (c.Choice, c.Name, DrawnPart.Of(topic, drawing.Id, c.Choice).Sketch)).Where(c => c.Sketch.Inks.Count > 0).ToList();
-        var right = drawing.Datums.Where(d => d.Datum == 0).Take(Letters.Length).ToList();
-        var legend = string.Concat(right.Select((d, i) => $" {Letters[i]}: {topic.Clues.First(c => c.Id == d.Clue).Name}."));
         foreach (var (choice, name, sketch) in LeastAlike(drawn))
-        {
-            var spans = right.Select((d, i) => (Letters[i].ToString(), sketch.Points[d.From], sketch.Points[d.To])).ToList();
-            yield return ($"{drawing.Title}: {name}.{legend}", SketchSvg.Of(sketch, $"{drawing.Id}-{choice.Id}", spans));
-        }
+            yield return ($"{drawing.Title}: {name}.{legend}", SketchSvg.Of(sketch, $"{drawing.Id}-{choice.Id}", Spans(sketch, right)));
     }
+
+    static List<(string Letter, Spot From, Spot To)> Spans(Sketch sketch, IReadOnlyList<DrawnDatum> right) =>
+        [.. right.Select((d, i) => (Letters[i].ToString(), sketch.Points[d.From], sketch.Points[d.To]))];
 
     static List<(DrawnChoice Choice, string Name, Sketch Sketch)> LeastAlike(List<(DrawnChoice Choice, string Name, Sketch Sketch)> drawn)
     {
