@@ -59,11 +59,11 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
 
     static string Style(string paper) => $$"""
         @page { size: {{paper}} portrait; margin: 8mm; }
-        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 10.5 : 7.7)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
+        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 8 : 7.7)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
         h1 { font-size: 1.9em; margin: 0 0 1mm; border-bottom: 1mm solid #000; }
         h2 { font-size: 1.15em; margin: 1.8mm 0 .6mm; border-bottom: .3mm solid #000; break-after: avoid; }
         .lead { font-size: 1.1em; margin: 1mm 0 2mm; }
-        .columns { columns: 3; column-gap: 4.5mm; }
+        .columns { columns: {{(paper == "A3" ? 4 : 3)}}; column-gap: 4.5mm; }
         .wide { column-span: all; }
         table { border-collapse: collapse; width: 100%; }
         tr { break-inside: avoid; }
@@ -76,7 +76,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
         figcaption { font-size: .9em; }
-        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 34 : 22)}}mm; }
+        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 22)}}mm; }
         .foot { font-size: .9em; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
 
         """;
