@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Engine.Learning;
 
@@ -78,6 +79,9 @@ public sealed record History
     /// <summary>Plans, papers and permissions.</summary>
     public Assessments Assessments { get; private init; } = Assessments.Empty;
 
+    /// <summary>Real bikes, the inbox and the lead's list.</summary>
+    public BenchNotebook Notebook { get; private init; } = BenchNotebook.Empty;
+
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
 
@@ -109,9 +113,9 @@ public sealed record History
         LogEntry.AimedAt aimed => this with { Aims = [.. Aims, new Aim(aimed.Person, aimed.Habit, NextJob)] },
         LogEntry.PlacementAsked asked => this with { Placements = Placements.SetItem(asked.Person, (asked.Topics, NextJob)) },
         LogEntry.TopicsChosen chosen => this with { MonthTopics = chosen.Topics },
-        LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
+        LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }) with { Notebook = Notebook.With(entry) },
         LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
-        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
+        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked], Notebook = Notebook.With(entry) },
         LogEntry.WorkshopSet workshop => this with { Workshop = workshop },
         LogEntry.DrillStarted started => this with { Drills = [.. Drills, new PastDrill(started)] },
         LogEntry.DrillAsked asked => Drilled(asked.Drill, d => d.With(asked.Item, entry.At)),
@@ -119,7 +123,7 @@ public sealed record History
         LogEntry.DrillEnded ended => Drilled(ended.Drill, d => d with { IsOver = true }),
         LogEntry.Paused => Drills.Count == 0 ? this : Drilled(Drills.Count, d => d with { Since = null }),
         LogEntry.RealPartRead read => this with { RealParts = With(RealParts, read) },
-        _ => this with { Assessments = Assessments.With(entry) },
+        _ => this with { Assessments = Assessments.With(entry), Notebook = Notebook.With(entry) },
     };
 
     /// <summary>The person's jobs, oldest first.</summary>

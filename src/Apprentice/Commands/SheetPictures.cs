@@ -13,6 +13,11 @@ static class SheetPictures
 
     static IEnumerable<(string Caption, string Svg)> Of(Topic topic, TopicDrawing drawing)
     {
+        if (drawing.IsAlike)
+        {
+            yield return (drawing.Title, SketchSvg.Of(DrawnPart.Of(topic, drawing.Id, DrawnChoice.Kind(drawing.Kinds[0].Of)).Sketch, drawing.Id));
+            yield break;
+        }
         var choices = drawing.Kinds.Count > 0
             ? drawing.Kinds.Select(k => (Choice: DrawnChoice.Kind(k.Of), Name: topic.Parts.FirstOrDefault(p => p.Id == drawing.Part)?.Kinds.FirstOrDefault(x => x.Id == k.Of)?.Name ?? k.Of))
             : drawing.Findings.Select(f => (Choice: DrawnChoice.Finding(f.Of), Name: FindingName(topic, drawing, f.Of)));

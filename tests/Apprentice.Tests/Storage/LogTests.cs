@@ -57,7 +57,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
         new LogEntry.LessonRead(null, "rim-size/overview.md"),
         new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
-        .. AssessEntries.All,
+        .. AssessEntries.All, .. StandEntries.All,
     ];
 
     static Given Full => new(
