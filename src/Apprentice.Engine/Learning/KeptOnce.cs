@@ -1,5 +1,4 @@
 using System.Diagnostics.CodeAnalysis;
-using Apprentice.Engine.Grading;
 
 namespace Apprentice.Engine.Learning;
 

@@ -1,7 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Cases;
-using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Quantities;
