@@ -23,16 +23,16 @@ static class ExampleHistory
     public static History Of(IReadOnlyList<Topic> topics, DateTimeOffset now)
     {
         var names = ExampleWorkshop.Names(Seed, 5);
-        var made = new Writer([.. topics.Where(t => Clues(t).Count > 1).Take(MostTopics)], now);
+        var made = new Writer([.. topics.Where(t => Clues(t).Count > 1).OrderByDescending(t => AimedSets.Fits(t, Habit.TrustsNumber)).Take(MostTopics)], now);
         made.Say(-20, new LogEntry.Began(Seed));
         made.Say(-20, new LogEntry.WorkshopSet(Words.Of("example.name"), names[4], [.. topics.Select(t => t.Id)]));
         foreach (var name in names.Take(4)) made.Say(-20, new LogEntry.PersonAdded(name));
-        made.Jobs(names[1], days: 10, perDay: 3, (job, rng) => new Shown(rng.Unit() < 0.4 + (job * 0.015), 6 + (job % 3), rng.Unit() < 0.65, Sound: job % 5 != 0, Habit: false));
-        made.Jobs(names[2], days: 6, perDay: 4, Sure);
-        made.Say(-1, new LogEntry.HabitTold(names[2], made.Habit));
-        made.Say(-1, new LogEntry.AimedAt(names[2], made.Habit));
-        made.Jobs(names[2], days: 1, perDay: Habits.AimedJobs, Sure);
-        made.Jobs(names[3], days: 14, perDay: 3, (_, rng) => new Shown(rng.Unit() < 0.95, 8 + (rng.Unit() < 0.5 ? 1 : 0), rng.Unit() < 0.88, Sound: rng.Unit() < 0.95, Habit: false));
+        made.Jobs(names[1], days: 10, until: 0, perDay: 3, (job, rng) => new Shown(rng.Unit() < 0.4 + (job * 0.015), 6 + (job % 3), rng.Unit() < 0.65, Sound: job % 5 != 0, Habit: false));
+        made.Jobs(names[2], days: 6, until: 2, perDay: 4, Sure);
+        made.Say(-2, new LogEntry.HabitTold(names[2], made.Habit));
+        made.Say(-2, new LogEntry.AimedAt(names[2], made.Habit));
+        made.Jobs(names[2], days: 1, until: 0, perDay: Habits.AimedJobs, Sure);
+        made.Jobs(names[3], days: 14, until: 0, perDay: 3, (_, rng) => new Shown(rng.Unit() < 0.95, 8 + (rng.Unit() < 0.5 ? 1 : 0), rng.Unit() < 0.88, Sound: rng.Unit() < 0.95, Habit: false));
         Tested(made, topics[0], names[1], names[4]);
         return made.History;
     }
@@ -66,9 +66,9 @@ static class ExampleHistory
 
         public void Say(double days, LogEntry entry) => History = History.With(new Logged(now.AddDays(days), entry));
 
-        public void Jobs(string person, int days, int perDay, Func<int, Rng, Shown> showed)
+        public void Jobs(string person, int days, int until, int perDay, Func<int, Rng, Shown> showed)
         {
-            for (var job = 0; job < days * perDay; job++) Job(person, (job / perDay) - days + (job % perDay / 100.0), topics[job % topics.Count], showed(job, _rng));
+            for (var job = 0; job < days * perDay; job++) Job(person, (job / perDay) - days - until + (job % perDay / 100.0), topics[job % topics.Count], showed(job, _rng));
         }
 
         void Job(string person, double days, Topic topic, Shown shown)
@@ -86,7 +86,7 @@ static class ExampleHistory
                     new Observed.Pattern(Habit, shown.Habit),
                     new Observed.Bench(3 + (number % 4), 4),
                     new Observed.Ordered(Wrong: !shown.Right && number % 2 == 0),
-                    .. number % 2 == 0 ? [Weighed(clues[number % clues.Count], shown)] : Array.Empty<Observed>(),
+                    Weighed(clues[0], shown),
                 ],
             });
         }
