@@ -3,7 +3,7 @@ namespace Apprentice.Engine.Learning;
 /// <summary>Which skills a session is for, and why; knows nothing of topics and bikes.</summary>
 /// <remarks>
 /// Errors first, the weakest of them first, then what is due, longest overdue first; then a new one; then the weakest that can be learned now, by the lower end of the interval;
-/// then the least safe of the others. What was missed or is weak comes twice more in a session before what is known comes at all. A new skill comes in a short block of two, and once more
+/// then the least safe of the others. What needs work comes up to three times in a session before what is known comes at all; what was missed and needs work, twice before what is due. A new skill comes in a short block of two, and once more
 /// later, mixed with the rest. No skill follows itself outside a block. Source of the mixing: Rohrer, Taylor, The shuffling of mathematics problems improves learning, 2007; blocks of two,
 /// "can be learned" from a chance of .2 and one new skill a session are judgement.
 /// </remarks>
@@ -13,6 +13,7 @@ public static class PlanChoice
     public const double Learnable = 0.2;
 
     const double SafeFrom = 0.6;
+    const double Weak = 0.45;
     const int Block = 2;
     const int FewestForNew = 3;
 
@@ -43,11 +44,12 @@ public static class PlanChoice
         var rest = known.Except(due).ToList();
         var weak = rest.Where(s => s.Chance < SkillModel.DueAt || s.Low <= SafeFrom).OrderBy(s => s.Chance < Learnable).ThenBy(s => s.Low).ToList();
         var errors = due.Where(s => !s.LastRight).ToList();
-        var again = errors.Concat(weak).OrderBy(s => s.Chance < Learnable).ThenBy(s => s.Low).ToList();
+        var again = errors.Concat(weak).Where(s => s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet || s.Low <= Weak).ToList();
         return errors.Select(s => (s.Skill, PlanReason.Error))
+            .Concat(again.Where(errors.Contains).Select(s => (s.Skill, PlanReason.Mixed)))
             .Concat(due.Except(errors).Select(s => (s.Skill, PlanReason.Due)))
-            .Concat(again.Select(s => (s.Skill, errors.Contains(s) ? PlanReason.Mixed : PlanReason.Weakest)))
-            .Concat(again.Select(s => (s.Skill, PlanReason.Mixed)))
+            .Concat(weak.Select(s => (s.Skill, PlanReason.Weakest)))
+            .Concat(again.Concat(again).Select(s => (s.Skill, PlanReason.Mixed)))
             .Concat(rest.Except(weak).OrderBy(s => s.Low).Select(s => (s.Skill, PlanReason.Next)));
     }
 
