@@ -24,7 +24,7 @@ public static class SkillModel
     /// <summary>Days in which that memory halves, H.</summary>
     public const double HalfLife = 60;
 
-    /// <summary>Where every skill begins, d.</summary>
+    /// <summary>Where every skill begins, d. The same for all: a check that tells much need not be hard to follow, and the first answers of all people together move it soon.</summary>
     public const double FirstDifficulty = 0.5;
 
     /// <summary>Chance at which a skill is due again.</summary>

@@ -16,7 +16,7 @@ static class PermissionWords
             .Where(r => r.State != PermissionState.Alone).OrderByDescending(r => r.Register.Signatures.Count + r.Register.Results.Count + r.Register.Bench.Count).ToList();
         if (open.Count == 0) return null;
         var (register, state) = open[0];
-        return Words.Of("permission.next", ("permission", register.Permission), ("missing", Spoken.List([.. Missing(register, state, Test(tests, register))])));
+        return Words.Of("permission.next", ("permission", register.Permission), ("missing", string.Join(", ", Missing(register, state, Test(tests, register)))));
     }
 
     static IEnumerable<string> Missing(Register register, PermissionState state, string test)
