@@ -132,6 +132,7 @@ public sealed class DrawnPartTests
         {
             var (clean, seen) = (DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes")), DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes"), null, seed));
             Assert.Equal(ShopLook.IsWorn(seed), !seen.Rows(78, 16).SequenceEqual(clean.Rows(78, 16)));
+            Assert.Equal(ShopLook.IsWorn(seed), seen.Words.Any(w => w.Contains("at a small angle", StringComparison.Ordinal)));
             Assert.Equal(seen.Rows(78, 16), DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes"), null, seed).Rows(78, 16));
             Assert.Equal(clean.Points["pivot"].To(clean.Points["cable-centre"]), seen.Points["pivot"].To(seen.Points["cable-centre"]), 6);
             var (low, high) = clean.Sketch.Bounds();
