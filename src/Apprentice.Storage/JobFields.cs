@@ -100,7 +100,7 @@ static class JobFields
         [.. d["marks"].AsArray.Select(m => new AspectMark(Enum.Parse<Aspect>(m["aspect"].AsString), m["mark"].AsDouble, m["rule"].AsString))],
         d["sound"].AsBoolean, d["safetyError"].AsBoolean);
 
-    static BsonDocument Of(Choice choice) => choice switch
+    public static BsonDocument Of(Choice choice) => choice switch
     {
         Choice.Order order => new() { ["do"] = "order", ["spare"] = order.Spare },
         Choice.OrderTwo two => new() { ["do"] = "two", ["spare"] = two.First, ["other"] = two.Second },
@@ -109,7 +109,7 @@ static class JobFields
         _ => throw new UnreachableException(),
     };
 
-    static Choice ToChoice(BsonDocument d) => d["do"].AsString switch
+    public static Choice ToChoice(BsonDocument d) => d["do"].AsString switch
     {
         "order" => new Choice.Order(d["spare"].AsString),
         "two" => new Choice.OrderTwo(d["spare"].AsString, d["other"].AsString),

@@ -21,7 +21,7 @@ catch (Exception e) when (e is IOException or UnauthorizedAccessException)
 static int Screens(ScreenOptions options)
 {
     var shelf = Shelf.OfTopics(options.TopicsFolder);
-    var readings = shelf.Ids.Select(shelf.Read).ToList();
+    var readings = shelf.ReadAll();
     foreach (var fault in readings.SelectMany(r => r.Faults)) Console.Error.WriteLine(fault);
     var topics = readings.Select(r => r.Topic).OfType<Apprentice.Engine.Topics.Topic>().ToList();
     if (topics.Count < readings.Count) return ExitCode.Fault;

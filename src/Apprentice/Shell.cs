@@ -43,8 +43,9 @@ public static class Shell
             log.Append(logged);
             return logged;
         }
-        var history = History.Of(log.Read());
+        var history = History.Of(log.Entries());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
+        _ = history.Book; // so that no page has to wait for it
         var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Now = options.Clock.GetLocalNow() };
         return new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p)));
     }

@@ -49,12 +49,12 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         return parts.Length == 2 ? (parts[0], parts[1]) : null;
     }
 
-    string State => Words.Of(topic.State switch
+    string State => topic.State switch
     {
-        TopicState.Draft => "sheet.state-draft",
-        TopicState.Checked => "sheet.state-checked",
-        _ => "sheet.state-in-use",
-    });
+        TopicState.Draft => Words.Of("sheet.state-draft"),
+        TopicState.Checked => Words.Of("sheet.state-checked", ("by", topic.CheckedBy)),
+        _ => Words.Of("sheet.state-in-use", ("by", topic.CheckedBy)),
+    };
 
     static string Style(string paper) => $$"""
         @page { size: {{paper}} portrait; margin: 8mm; }

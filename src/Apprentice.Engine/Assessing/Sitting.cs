@@ -173,8 +173,17 @@ public sealed record SatPaper(
             Candidate = Candidate,
             Number = Number,
             Rule = paper.Rule,
-            Jobs = [.. Enumerable.Range(1, Places).Select(p => MarkOf(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
+            Jobs = [.. Enumerable.Range(1, Places).Select(p => Recorded(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
         };
+    }
+
+    /// <summary>The mark of one job with what it rests on: for when the paper is over.</summary>
+    /// <exception cref="ArgumentException">The topic is not there or has another version.</exception>
+    public static JobMark Recorded(Paper paper, IReadOnlyList<Workbench> benches, SittingJob job)
+    {
+        var planned = paper.At(job.Place);
+        var bench = BenchOf(planned, benches);
+        return Marker.Recorded(bench, paper.Make(bench, job.Place, job.Fresh), planned, job);
     }
 
     /// <summary>The mark of one job: also used while a staged paper is sat, to see whether more jobs are needed; nothing of it is shown then.</summary>
@@ -182,7 +191,10 @@ public sealed record SatPaper(
     {
         var planned = paper.At(job.Place);
         if (job.Given is not { } given) return Marker.NotAnswered(planned);
-        var bench = benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic) ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
+        var bench = BenchOf(planned, benches);
         return Marker.Mark(bench, paper.Make(bench, job.Place, job.Fresh), planned, given.With(job.Looks));
     }
+
+    static Workbench BenchOf(PaperJob planned, IReadOnlyList<Workbench> benches) => benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic)
+        ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
 }

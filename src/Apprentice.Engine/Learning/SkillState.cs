@@ -16,6 +16,20 @@ public sealed record SkillState(
     SkillKey Skill, int Asked, int Right, int Days, double Chance, double Low, double High, SkillWord Word,
     DateTimeOffset Last, bool LastRight, DateTimeOffset Due);
 
+/// <summary>The word for a skill of one person, with what it rests on.</summary>
+/// <param name="Skill">The skill.</param>
+/// <param name="Word">The word.</param>
+/// <param name="Asked">How often it was asked.</param>
+/// <param name="Right">How often it was shown.</param>
+public readonly record struct SkillCount(SkillKey Skill, SkillWord Word, int Asked, int Right);
+
+/// <summary>A skill that nobody in a workshop has safe or nearly.</summary>
+/// <param name="Skill">The skill.</param>
+/// <param name="People">How many people it was asked of.</param>
+/// <param name="Asked">How often it was asked.</param>
+/// <param name="Right">How often it was shown.</param>
+public sealed record SharedNeed(SkillKey Skill, int People, int Asked, int Right);
+
 /// <summary>Words for a skill.</summary>
 public enum SkillWord
 {

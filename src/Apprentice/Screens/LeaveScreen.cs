@@ -35,6 +35,7 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
         "help" => Turn.To(new HelpScreen(Below)),
         "pause" => Turn.To(new PauseScreen(Below), Below.Pauses ? [new LogEntry.Paused(null)] : []),
         "workshop" => Turn.To(new WorkshopNameScreen(Below)),
+        "stand" => Turn.To(new StandScreen(this)),
         "page" => PinScreen.Before(world, world.History.Workshop?.Lead, new WorkshopScreen(this), this),
         "records" => Turn.To(new RecordsScreen(world.Who, this)),
         _ => Turn.Quit(this),
@@ -50,6 +51,7 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
     [
         .. Choices,
         .. Below is HomeScreen ? ["workshop"] : Array.Empty<string>(),
+        .. Below is HomeScreen && world.History.Workshop is null ? ["stand"] : Array.Empty<string>(),
         .. world.History.Workshop is not null ? ["page"] : Array.Empty<string>(),
         .. Below is HomeScreen && world.Person is not null ? ["records"] : Array.Empty<string>(),
     ];
@@ -57,6 +59,7 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
     static string Name(World world, string line) => line switch
     {
         "workshop" => Words.Of(world.History.Workshop is null ? "leave.workshop" : "leave.workshop-change"),
+        "stand" => Words.Of("leave.stand"),
         "page" => Words.Of("leave.page"),
         "records" => Words.Of("leave.records"),
         _ => Words.Of($"leave.{line}"),

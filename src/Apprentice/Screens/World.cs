@@ -32,6 +32,20 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     /// <summary>All topics, in the order of their files.</summary>
     public IReadOnlyList<Engine.Topics.Topic> Topics => [.. Benches.Select(b => b.Topic)];
 
+    readonly Dictionary<string, (Workbench From, object Prices, Workbench Made)> _priced = new(StringComparer.Ordinal);
+
+    /// <summary>The topic of a name with the lead's own prices, for real bikes; null when there is none.</summary>
+    public Workbench? Stand(string topic)
+    {
+        if (Bench(topic) is not { } bench) return null;
+        var prices = History.Notebook.Prices;
+        if (_priced.TryGetValue(topic, out var known) && ReferenceEquals(known.From, bench) && ReferenceEquals(known.Prices, prices)) return known.Made;
+        var priced = History.Notebook.Priced(bench.Topic);
+        var made = ReferenceEquals(priced, bench.Topic) ? bench : new Workbench(priced);
+        _priced[topic] = (bench, prices, made);
+        return made;
+    }
+
     /// <summary>The topic of a name, or null.</summary>
     public Workbench? Bench(string topic) => Benches.FirstOrDefault(b => string.Equals(b.Topic.Id, topic, StringComparison.Ordinal));
 }

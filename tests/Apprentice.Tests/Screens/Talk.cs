@@ -58,6 +58,13 @@ sealed class Talk
 
     public string TextAt(PageSize size) => string.Join('\n', Layout.Of(_conversation.Page, size, _conversation.Scroll).Select(l => l.Text.TrimEnd())) + "\n";
 
+    /// <summary>Goes to a screen at once.</summary>
+    public Talk At(Screen screen)
+    {
+        _conversation.Open(screen);
+        return this;
+    }
+
     /// <summary>Presses keys: characters one by one; words in braces for the others: "1{Enter}".</summary>
     public Talk Keys(string keys)
     {
