@@ -169,6 +169,24 @@ public sealed class DrawnPartTests
         Screens.Golden.Same("drawings", string.Join('\n', text) + "\n");
     }
 
+    [Fact]
+    public void From_where_to_where_looks_like_this_in_the_smallest_window()
+    {
+        var text = new List<string>();
+        foreach (var (topic, drawing) in All)
+        {
+            foreach (var clue in drawing.Datums.Select(d => d.Clue).Distinct(StringComparer.Ordinal))
+            {
+                var ways = drawing.Datums.Where(d => d.Clue == clue).ToList();
+                var letters = ways.SelectMany(d => (string[])[d.From, d.To]).Distinct(StringComparer.Ordinal).Select((p, i) => (p, $"{(char)('A' + i)}")).ToList();
+                var part = DrawnPart.Of(topic, drawing.Id, DrawnChoice.Kind(drawing.Kinds[0].Of));
+                string Letter(string point) => letters.First(l => l.p == point).Item2;
+                text.AddRange([$"== {topic.Id} {clue}", .. part.Rows(58, 10, letters).Select(r => r.TrimEnd()), .. ways.Select(w => $"{(w.Datum == 0 ? "right" : $"slip {w.Datum}")}: {Letter(w.From)} to {Letter(w.To)}")]);
+            }
+        }
+        Screens.Golden.Same("datums", string.Join('\n', text) + "\n");
+    }
+
     static IEnumerable<DrawnChoice> Choices(TopicDrawing d) => d.Kinds.Select(k => DrawnChoice.Kind(k.Of)).Concat(d.Findings.Select(f => DrawnChoice.Finding(f.Of)));
 
     static IEnumerable<string> Texts(Clue clue) => clue.Shows is Shows.Table table ? table.Findings.Select(f => f.Text) : [];
