@@ -132,6 +132,7 @@ public sealed class DrawnPartTests
         {
             var (clean, seen) = (DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes")), DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes"), null, seed));
             Assert.Equal(ShopLook.IsWorn(seed), !seen.Rows(78, 16).SequenceEqual(clean.Rows(78, 16)));
+            Assert.Equal(ShopLook.IsWorn(seed), seen.Words.Any(w => w.Contains("at a small angle", StringComparison.Ordinal)));
             Assert.Equal(seen.Rows(78, 16), DrawnPart.Of(topic, "lever", DrawnChoice.Finding("holes"), null, seed).Rows(78, 16));
             Assert.Equal(clean.Points["pivot"].To(clean.Points["cable-centre"]), seen.Points["pivot"].To(seen.Points["cable-centre"]), 6);
             var (low, high) = clean.Sketch.Bounds();
@@ -166,6 +167,24 @@ public sealed class DrawnPartTests
             text.AddRange([$"== {topic.Id} {drawing.Id}, two kinds", .. pair.Rows(78, 16).Select(r => r.TrimEnd()), .. pair.Words]);
         }
         Screens.Golden.Same("drawings", string.Join('\n', text) + "\n");
+    }
+
+    [Fact]
+    public void From_where_to_where_looks_like_this_in_the_smallest_window()
+    {
+        var text = new List<string>();
+        foreach (var (topic, drawing) in All)
+        {
+            foreach (var clue in drawing.Datums.Select(d => d.Clue).Distinct(StringComparer.Ordinal))
+            {
+                var ways = drawing.Datums.Where(d => d.Clue == clue).ToList();
+                var letters = ways.SelectMany(d => (string[])[d.From, d.To]).Distinct(StringComparer.Ordinal).Select((p, i) => (p, $"{(char)('A' + i)}")).ToList();
+                var part = DrawnPart.Of(topic, drawing.Id, DrawnChoice.Kind(drawing.Kinds[0].Of));
+                string Letter(string point) => letters.First(l => l.p == point).Item2;
+                text.AddRange([$"== {topic.Id} {clue}", .. part.Rows(58, 10, letters).Select(r => r.TrimEnd()), .. ways.Select(w => $"{(w.Datum == 0 ? "right" : $"slip {w.Datum}")}: {Letter(w.From)} to {Letter(w.To)}")]);
+            }
+        }
+        Screens.Golden.Same("datums", string.Join('\n', text) + "\n");
     }
 
     static IEnumerable<DrawnChoice> Choices(TopicDrawing d) => d.Kinds.Select(k => DrawnChoice.Kind(k.Of)).Concat(d.Findings.Select(f => DrawnChoice.Finding(f.Of)));

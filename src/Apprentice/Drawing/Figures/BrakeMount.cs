@@ -79,7 +79,7 @@ static class BrakeMount
     static Sketch Points(double half)
     {
         var sketch = new Sketch().Box(new(-half - 30, -10), new(half + 30, 10), Fill.Grain);
-        foreach (var x in (double[])[-half, half]) sketch.Circle(new(x, 0), Hole + 2).Circle(new(x, 0), Hole, Fill.Solid);
+        foreach (var x in (double[])[-half, half]) sketch.Circle(new(x, 0), Hole + 2).Circle(new(x, 0), Hole).Line(new(x - 1, 0), new(x + 1, 0)).Line(new(x, -1), new(x, 1));
         return sketch;
     }
 

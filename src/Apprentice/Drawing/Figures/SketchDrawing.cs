@@ -25,7 +25,9 @@ static class SketchDrawing
         foreach (var caption in sketch.Captions) Write(canvas, placing.Dot(caption.At), caption.Text);
         var taken = new HashSet<(int Column, int Row)>();
         var spots = marks.Where(m => sketch.Points.ContainsKey(m.Point)).Select(m => (Dot: placing.Dot(sketch.Points[m.Point]), m.Text)).ToList();
-        foreach (var (dot, text) in spots) Letter(canvas, columns, placing.Rows, dot, text, taken, sketch.IsHole);
+        var (low, high) = sketch.Bounds();
+        var middle = placing.Dot(new((low.X + high.X) / 2, (low.Y + high.Y) / 2)).Y;
+        foreach (var (dot, text) in spots) Letter(canvas, columns, placing.Rows, dot, text, taken, dot.Y < middle != sketch.IsHole);
         return canvas.Rows();
     }
 
@@ -82,12 +84,12 @@ static class SketchDrawing
     static void Write(Canvas canvas, (int X, int Y) dot, string text) => canvas.Write((dot.X / 2) - (text.Length / 2), (int)Math.Floor(dot.Y / 4.0), text);
 
     /// <summary>A letter near its point, where no other stands, and a line to the point.</summary>
-    static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken, bool inwards)
+    static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken, bool up)
     {
         var (column, row) = ((int)Math.Floor(dot.X / 2.0), (int)Math.Floor(dot.Y / 4.0));
         foreach (var (right, away) in Places)
         {
-            var down = 2 * row < rows != inwards ? away : -away;
+            var down = up ? away : -away;
             var (c, r) = (column + right, row + down);
             if (c < 0 || r < 0 || c >= columns || r >= rows || taken.Contains((c - 1, r)) || taken.Contains((c + 1, r)) || !taken.Add((c, r))) continue;
             canvas.Line(dot, ((2 * c) + (right > 0 ? -1 : right < 0 ? 2 : dot.X % 2), (4 * r) + (down > 0 ? -1 : down < 0 ? 4 : 2)));

@@ -8,15 +8,15 @@ static class SprocketStack
     {
         var (width, count, ring) = (t["width"], t.Count("sprockets"), t["ring"]);
         var each = width / ((2 * count) - 1);
-        var sketch = new Sketch().Box(new(-12, -8), new(width + ring + 16, 8), Fill.Grain);
+        var sketch = new Sketch().Box(new(-8, -4), new(width + ring + 10, 4), Fill.Grain);
         for (var i = 0; i < count; i++)
         {
-            var tall = 52 - (32.0 * i / Math.Max(1, count - 1));
+            var tall = 20 - (11.0 * i / Math.Max(1, count - 1));
             var x = 2 * i * each;
-            sketch.Box(new(x, -tall), new(x + each, tall), Fill.Half);
+            sketch.Box(new(x, -tall), new(x + each, tall));
         }
-        return sketch.Box(new(width, -14), new(width + ring, 14), Fill.Solid)
-            .Point("big-face", new(0, 11)).Point("small-face", new(width, 11)).Point("ring-face", new(width + ring, 11))
+        return sketch.Box(new(width, -7.5), new(width + ring, 7.5), Fill.Solid)
+            .Point("big-face", new(0, 6)).Point("small-face", new(width, 6)).Point("ring-face", new(width + ring, 6))
             .Say("figure.sprocket-stack.lies", ("n", count));
     }
 }
