@@ -17,11 +17,15 @@ public sealed class DeskScreensTests
 
     static DeskScreen Desk => new(new HomeScreen());
 
-    static PlanDraft Draft(World world) => PlanDraft.Of(world, Exam.Permission, [Exam.Topic.Id]);
+    static readonly Lazy<PlanDraft> Filled = new(() => PlanDraft.Of(new World([Exam.Bench], History.Empty), Exam.Permission, [Exam.Topic.Id]));
+
+    static PlanDraft Draft(World world) => world.Benches.Count == 1 ? Filled.Value : throw new InvalidOperationException("one topic is enough here");
 
     public static TheoryData<string> Names => [.. Screens.Select(s => s.Name)];
 
-    static IReadOnlyList<(string Name, string Stage, Func<World, Screen> Screen)> Screens =>
+    static IReadOnlyList<(string Name, string Stage, Func<World, Screen> Screen)> Screens => [.. OfTheDesk, .. OfPapers];
+
+    static IReadOnlyList<(string Name, string Stage, Func<World, Screen> Screen)> OfTheDesk =>
     [
         ("desk-first", "nothing", _ => Desk),
         ("desk-menu", "desk", _ => Desk),
@@ -39,6 +43,10 @@ public sealed class DeskScreensTests
         ("plan-rate", "nothing", w => new RateScreen(new PassLineScreen(new PlanScreen(Draft(w), Desk)), "Lee", [16])),
         ("plan-sample", "nothing", w => SampleScreen.Of(w, new PlanScreen(Draft(w), Desk), 1)),
         ("plan-sample-truth", "nothing", w => SampleScreen.Of(w, new PlanScreen(Draft(w), Desk), 1).Press(w, new Input(Press.Enter)).Next),
+    ];
+
+    static IReadOnlyList<(string Name, string Stage, Func<World, Screen> Screen)> OfPapers =>
+    [
         ("papers-plan", "desk", _ => new MakePlanScreen(Desk)),
         ("papers-names", "desk", _ => new MakeNamesScreen(Desk, Exam.Plan, ["Sam", "Kim"], ["Kim"])),
         ("papers-made", "desk", _ => new MadeScreen(Desk, [new MadePaper(new LogEntry.PaperMade("7F2ABC", Exam.Permission, "Sam", 2), "/papers/7F2ABC-Sam.paper", "ABCD-EFGH-2345", 3, 12), new MadePaper(new LogEntry.PaperMade("8G3DEF", Exam.Permission, "Kim", 1), "/papers/8G3DEF-Kim.paper", "KMNP-QRST-6789", 0, 12)], "/papers")),
