@@ -49,6 +49,7 @@ public static class CommandLine
             RecordsCommands.Export(desk, topics, data),
             RecordsCommands.Import(desk, data),
             RecordsCommands.Erase(desk, data),
+            ReportCommand.Make(desk, topics, data),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
         return root;

@@ -53,7 +53,8 @@ static class AssessUse
             ]);
     }
 
-    static string Hundred(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture);
+    // Below nothing there is nothing to tell: a negative figure is shown as 0.
+    static string Hundred(double share) => (100 * Math.Max(0, share)).ToString("0", CultureInfo.InvariantCulture);
 
     static double? Number(double? value) => value is { } v ? Math.Round(v, 4) : null;
 }
