@@ -30,6 +30,7 @@ static int Screens(ScreenOptions options)
     return Shell.Run(new ShellOptions(DataFile.Locate(data, Environment.GetEnvironmentVariable), topics, TimeProvider.System, Console.Error)
     {
         Library = Shelf.OfLessons(options.TopicsFolder).Library(topics),
+        Paper = options.Paper,
         Plain = plain ? PlainDesk.Own() : null,
     });
 }

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Apprentice.Assess;
 using Apprentice.Content;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
@@ -6,6 +7,7 @@ using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 using Apprentice.Plain;
 using Apprentice.Screens;
+using Apprentice.Screens.Assess;
 using Apprentice.Storage;
 using Apprentice.Terminal;
 
@@ -46,7 +48,13 @@ public static class Shell
         var history = History.Of(log.Read());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
         var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Now = options.Clock.GetLocalNow() };
-        return new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p)));
+        var conversation = new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p)))
+        {
+            Papers = PaperFolder.Beside(options.DataFile),
+        };
+        return options.Paper is not { } paper ? conversation
+            : Sit.CodeOf(paper, Start.Home(world), out var why) is { } code ? conversation.OpenedAt(code)
+            : throw new LogException(why);
     }
 
     /// <summary>Takes a person out of a log for good.</summary>
@@ -88,6 +96,9 @@ public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, 
 {
     /// <summary>Lessons, words and sources.</summary>
     public Library Library { get; init; } = Library.Empty;
+
+    /// <summary>The sealed paper that is sat, or null for the program as a whole.</summary>
+    public string? Paper { get; init; }
 
     /// <summary>Where plain lines come from and go to, or null for the full screen.</summary>
     public PlainDesk? Plain { get; init; }

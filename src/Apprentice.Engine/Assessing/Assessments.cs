@@ -17,6 +17,11 @@ public sealed record Assessments
     /// <summary>When the last passphrase was tried, or null.</summary>
     public DateTimeOffset? LastTry { get; private init; }
 
+    /// <summary>How long to wait from a moment until a passphrase may be tried again.</summary>
+    /// <param name="now">The moment.</param>
+    /// <param name="delay">The wait after the last wrong try.</param>
+    public TimeSpan WaitFrom(DateTimeOffset now, TimeSpan delay) => LastTry is { } last && last + delay > now ? last + delay - now : TimeSpan.Zero;
+
     /// <summary>Plans, the newest of each permission, in order of their first saving.</summary>
     public IReadOnlyList<TestPlan> Plans { get; private init; } = [];
 

@@ -49,6 +49,9 @@ public static class CommandLine
             RecordsCommands.Export(desk, topics, data),
             RecordsCommands.Import(desk, data),
             RecordsCommands.Erase(desk, data),
+            PaperCommand.Make(desk, topics, data),
+            MarkCommand.Sit(topics, data, screens),
+            MarkCommand.Mark(desk, topics, data),
             ReportCommand.Make(desk, topics, data),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
@@ -78,4 +81,5 @@ public static class CommandLine
 /// <param name="DataFile">File of the log, or null for the usual place.</param>
 /// <param name="TopicsFolder">Folder of topics, or null for the shipped ones.</param>
 /// <param name="Plain">True for lines in place of screens.</param>
-public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain);
+/// <param name="Paper">The sealed paper that is sat, or null.</param>
+public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain, string? Paper = null);

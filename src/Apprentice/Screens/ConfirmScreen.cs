@@ -44,7 +44,7 @@ sealed record ConfirmScreen(AnswerScreen Answer) : FieldScreen
     {
         if (text.Length == 0) return Back(world);
         return string.Equals(text, Words.Of("confirm.word"), StringComparison.OrdinalIgnoreCase) || string.Equals(text, Words.Of("confirm.number"), StringComparison.Ordinal)
-            ? GradeScreen.HandIn(Answer.Form)
+            ? Answer.HandedIn(world)
             : Turn.To(this with { Typed = "", Wrong = Words.Of("confirm.wrong") });
     }
 

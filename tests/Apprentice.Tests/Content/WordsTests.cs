@@ -109,6 +109,6 @@ public sealed partial class WordsTests
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|paper|past|pause|people|plain|plate|published|reading|readings|real|scale|search|seen|sheet|source|sources|spoken|story|strength|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|collect|confirm|desk|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|paper|papers|past|pause|people|plain|plate|published|reading|readings|real|scale|search|seen|sit|sheet|source|sources|spoken|story|strength|testplan|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

@@ -61,7 +61,7 @@ sealed class Talk
     /// <summary>Goes to a screen at once.</summary>
     public Talk At(Screen screen)
     {
-        _conversation.Open(screen);
+        _conversation.OpenedAt(screen);
         return this;
     }
 
