@@ -35,6 +35,16 @@ static class ReportCommand
         return command;
     }
 
+    /// <summary><c>appeal FILE</c>: a questioned job for the second person.</summary>
+    public static Command Appeal(Option<string?> topics, Option<string?> data, Func<ScreenOptions, int> screens)
+    {
+        var file = new Argument<string>("FILE") { Description = "The file of a questioned job" };
+        var plain = new Option<bool>("--plain") { Description = "Lines in place of screens" };
+        var command = new Command("appeal", "Opens a questioned job for a second person, by the code that was given out with it") { file, plain };
+        command.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain), parsed.GetRequiredValue(file))));
+        return command;
+    }
+
     /// <summary>The text of a report.</summary>
     /// <exception cref="Complaint">A name is not known, or there is nothing to report.</exception>
     public static string Text(string what, Request asked)

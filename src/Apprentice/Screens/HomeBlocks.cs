@@ -61,6 +61,19 @@ static class HomeBlocks
         if (LearnerWords.LookOut(world) is { } habit) yield return (Words.Of("home.label-look-out"), habit);
         if (LearnerWords.HowSure(Sureness.Of(world.History, world.Person).High) is { } sure) yield return (Words.Of("home.label-sure"), sure);
         if (done.Any(j => j.Counts)) yield return (Words.Of("home.label-orders"), LearnerWords.Orders(WrongOrders.Of(world.History, world.Person)));
+        if (Permission(world) is { } permission) yield return (Words.Of("home.label-permission"), permission);
         if (world.History.Workshop is { } workshop) yield return (workshop.Lead, Words.Of("home.lead-sees"));
+    }
+
+    // The last permission that the person has a told result or a bike for.
+    static string? Permission(World world)
+    {
+        if (world.Person is not { } person) return null;
+        var all = world.History.Assessments;
+        if (all.Registers.LastOrDefault(r => r.Person == person && (r.Bench.Count > 0 || r.Results.Any(x => all.PublishedAt(x.Paper) is not null))) is not { } register) return null;
+        var told = register.Results.LastOrDefault(r => all.PublishedAt(r.Paper) is not null);
+        return Words.Of(
+            told is null ? "home.permission-bench" : "home.permission", ("permission", register.Permission), ("outcome", told is null ? "" : Words.Of($"outcome.short.{told.Outcome}")),
+            ("state", AssessWords.State(world.History, person, register.Permission)));
     }
 }

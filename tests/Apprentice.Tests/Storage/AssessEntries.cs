@@ -40,6 +40,8 @@ static class AssessEntries
         new LogEntry.PermissionSigned(new Signature("Sam", Plan.Permission, PermissionLevel.Alone, "Jo", Day, Day.AddYears(1), "7F2", Plan.Topics, SetByOnePerson: true)),
         new LogEntry.OrderCountersigned("Sam", Plan.Permission, "Jo", Right: true, "tyre for 622"),
         new LogEntry.PermissionTakenBack("Sam", Plan.Permission, "Jo", "three wrong orders"),
+        new LogEntry.KitMade("K7M2QX", Plan.Permission, 20, "apprentice kit 1"),
+        new LogEntry.KitEntered("K7M2QX", "Sam", "Jo", [new KitMark(1, Plan.Families[0].Key, "v1", "120", Sound: true, SafetyError: false, NextRight: false)]),
     ];
 
     static TestPlan Plan => new()
