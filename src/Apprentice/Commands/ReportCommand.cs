@@ -91,7 +91,7 @@ static class ReportCommand
         return permissions.Count == 1 ? permissions[0] : throw new Complaint($"Write which permission: {Names(permissions)}.", ExitCode.Usage);
     }
 
-    static string Names(IReadOnlyList<string> names) => names.Count == 0 ? "no paper was marked yet" : string.Join(", ", names.Select(n => $"\"{n}\""));
+    static string Names(List<string> names) => names.Count == 0 ? "no paper was marked yet" : string.Join(", ", names.Select(n => $"\"{n}\""));
 
     static Uri Home(string? home)
     {

@@ -1,7 +1,6 @@
 using System.Globalization;
 using Apprentice.Content;
 using Apprentice.Content.Marks;
-using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Assessing.Numbers;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;

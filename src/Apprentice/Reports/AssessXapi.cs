@@ -79,7 +79,10 @@ sealed class AssessXapi(Uri home)
         {
             ["score"] = new Dictionary<string, object>(StringComparer.Ordinal)
             {
-                ["scaled"] = Math.Round((double)result.Sound / Math.Max(1, result.Jobs.Count), 4), ["raw"] = result.Sound, ["min"] = 0, ["max"] = Math.Max(1, result.Jobs.Count),
+                ["scaled"] = Math.Round((double)result.Sound / Math.Max(1, result.Jobs.Count), 4),
+                ["raw"] = result.Sound,
+                ["min"] = 0,
+                ["max"] = Math.Max(1, result.Jobs.Count),
             },
             ["completion"] = result.Outcome is Outcome.Passed or Outcome.NotYet,
             ["extensions"] = new Dictionary<string, object>(StringComparer.Ordinal)

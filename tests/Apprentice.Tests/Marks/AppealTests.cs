@@ -12,10 +12,10 @@ namespace Apprentice.Tests.Marks;
 /// <summary>A questioned job on its way to a second person and back.</summary>
 public sealed class AppealTests
 {
-    const string Text = "the mark in the rim could not be read";
+    const string Text = "the number on the plate could not be read";
 
     static readonly PageSize[] Sizes = [new(80, 24), new(60, 20), new(120, 40)];
-    static readonly AppealPapers Papers = new(Sat.Passed, "Sam", "Jo", Text, Sat.Result(Sat.Passed).Jobs[5]);
+    static readonly AppealPapers Papers = new(Sat.Passed, "Sam", "Jo", Text, Sat.Result(Sat.Passed).Jobs[4]);
 
     [Theory]
     [InlineData("appeals")]
@@ -41,10 +41,10 @@ public sealed class AppealTests
     [Fact]
     public void A_candidate_questions_a_job_from_the_result()
     {
-        var talk = Sat.Talk().At(new ResultScreen(Sat.Passed, IsLead: false, new HomeScreen())).Keys("X6{Enter}").Keys(Text + "{Enter}");
-        Assert.Equal(new LogEntry.PaperQuestioned(Sat.Passed, 6, Text), talk.Entries[^1].What);
-        Assert.Contains("Job 6 is questioned", talk.TextAt(new PageSize(120, 40)), StringComparison.Ordinal);
-        Assert.Contains("questioned already", talk.Keys("X6{Enter}").Keys("again{Enter}").Text, StringComparison.Ordinal);
+        var talk = Sat.Talk().At(new ResultScreen(Sat.Passed, IsLead: false, new HomeScreen())).Keys("X5{Enter}").Keys(Text + "{Enter}");
+        Assert.Equal(new LogEntry.PaperQuestioned(Sat.Passed, 5, Text), talk.Entries[^1].What);
+        Assert.Contains("Job 5 is questioned", talk.TextAt(new PageSize(120, 40)), StringComparison.Ordinal);
+        Assert.Contains("questioned already", talk.Keys("X5{Enter}").Keys("again{Enter}").Text, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -52,7 +52,7 @@ public sealed class AppealTests
     {
         var log = Sat.Log();
         log.Add(new Logged(log[^1].At.AddDays(14).AddMinutes(2), new LogEntry.SatDown("Sam")));
-        var talk = new Talk(log, [Sat.Topic]).At(new AppealAskScreen(Sat.Passed, 6, new HomeScreen())).Keys("why{Enter}");
+        var talk = new Talk(log, [Sat.Topic]).At(new AppealAskScreen(Sat.Passed, 5, new HomeScreen())).Keys("why{Enter}");
         Assert.Contains("14 days", talk.Text, StringComparison.Ordinal);
         Assert.DoesNotContain(talk.Entries, e => e.What is LogEntry.PaperQuestioned);
     }
@@ -72,14 +72,14 @@ public sealed class AppealTests
         }
 
         var text = Sat.Talk().At(new AppealReadScreen(Papers, code, new HomeScreen())).TextAt(new PageSize(120, 200));
-        foreach (var part in new[] { Text, "It was", "You said", "told first", "not looked at", "The figures behind the mark", "all checks together say", "apprentice identify rim-size" }) Assert.Contains(part, text, StringComparison.Ordinal);
+        foreach (var part in new[] { Text, "It was", "You said", "told first", "not looked at", "The figures behind the mark", "all checks together say", "apprentice identify older-newer-bar" }) Assert.Contains(part, text, StringComparison.Ordinal);
     }
 
     [Fact]
     public void A_decision_comes_back_under_the_same_code()
     {
         var (_, code) = AppealFile.Sealed(Papers);
-        var verdict = new AppealVerdict(Sat.Passed, 6, "Lee", AppealDecision.CountedSound, "the drawing was unclear");
+        var verdict = new AppealVerdict(Sat.Passed, 5, "Lee", AppealDecision.CountedSound, "the drawing was unclear");
         Assert.Equal(verdict, AppealFile.OpenDecision(AppealFile.Sealed(verdict, code), code));
         Assert.Throws<SealException>(() => AppealFile.OpenDecision(AppealFile.Sealed(verdict, code), "2345-6789-ABCD"));
     }
@@ -93,21 +93,21 @@ public sealed class AppealTests
         var shown = Flat(lead.TextAt(new PageSize(120, 40)));
         var file = Directory.GetFiles(folder.Path, "*.appeal").Single();
         var code = shown.Split("shown once: ")[1].Split(' ')[0];
-        var second = new Talk([Sat.Topic], papers: folder.Path).At(AppealDesk.Of(PaperFolder.Read(file), new HomeScreen()) ?? throw new InvalidOperationException("no appeal")).Keys(code + "{Enter}");
+        var second = new Talk([new(Sat.Nine, new LogEntry.Began(Talk.Luck))], [Sat.Topic], papers: folder.Path).At(AppealDesk.Of(PaperFolder.Read(file), new HomeScreen()) ?? throw new InvalidOperationException("no appeal")).Keys(code + "{Enter}");
         Assert.IsType<AppealReadScreen>(second.Screen);
         Assert.Contains("not the lead", second.Keys("11Jo{Enter}").Text, StringComparison.Ordinal);
         second.Keys("Lee{Enter}the drawing was unclear{Enter}");
         Assert.DoesNotContain(second.Entries, e => e.What is LogEntry.AppealDecided);
         var decision = Directory.GetFiles(folder.Path, "*.decision").Single();
         lead.Keys("1").Keys("3").Keys(decision + "{Enter}").Keys(code + "{Enter}");
-        Assert.Equal(new LogEntry.AppealDecided(Sat.Passed, 6, "Lee", AppealDecision.CountedSound, "the drawing was unclear"), lead.Entries[^1].What);
+        Assert.Equal(new LogEntry.AppealDecided(Sat.Passed, 5, "Lee", AppealDecision.CountedSound, "the drawing was unclear"), lead.Entries[^1].What);
         Assert.Equal(19, lead.World.History.Assessments.Result(Sat.Passed)?.Sound);
         Assert.Contains("met by Kim", Flat(lead.TextAt(new PageSize(120, 40))), StringComparison.Ordinal);
         lead.Keys("3").Keys(decision + "{Enter}").Keys(code + "{Enter}");
         Assert.Contains("decided before", Flat(lead.Text), StringComparison.Ordinal);
     }
 
-    static Talk Questioned(string? papers = null) => new(Sat.With(Sat.Log(), new LogEntry.PaperQuestioned(Sat.Passed, 6, Text)), [Sat.Topic], papers: papers);
+    static Talk Questioned(string? papers = null) => new(Sat.With(Sat.Log(), new LogEntry.PaperQuestioned(Sat.Passed, 5, Text)), [Sat.Topic], papers: papers);
 
     static string Flat(string text) => string.Join(' ', text.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 }

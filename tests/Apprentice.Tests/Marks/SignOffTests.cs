@@ -104,7 +104,7 @@ public sealed class SignOffTests
         var (lead, candidate) = (html[..html.IndexOf("Sheets of Sam", StringComparison.Ordinal)], html[html.IndexOf("Sheets of Sam", StringComparison.Ordinal)..]);
         Assert.Equal(WhyQuestions.Each * 3, lead.Split("A good answer contains").Length - 1);
         Assert.DoesNotContain("A good answer", candidate, StringComparison.Ordinal);
-        var questions = Enumerable.Range(0, 3).SelectMany(b => WhyQuestions.For([Sat.Topic], b)).Select(q => q.Good).ToList();
+        var questions = Enumerable.Range(0, 3).SelectMany(b => WhyQuestions.For([Corpus.Topic("rim-size")], b)).Select(q => q.Good).ToList();
         Assert.Equal(questions.Count, questions.Distinct(StringComparer.Ordinal).Count());
     }
 

@@ -1,5 +1,4 @@
 using Apprentice.Engine.Assessing;
-using Apprentice.Engine.Assessing.Numbers;
 using Apprentice.Engine.Learning;
 using Apprentice.Reports;
 using Apprentice.Screens;

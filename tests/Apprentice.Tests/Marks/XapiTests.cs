@@ -1,7 +1,6 @@
 using System.Globalization;
 using System.Text.Json;
 using System.Text.RegularExpressions;
-using Apprentice.Engine.Assessing;
 using Apprentice.Reports;
 
 namespace Apprentice.Tests.Marks;
@@ -9,6 +8,7 @@ namespace Apprentice.Tests.Marks;
 /// <summary>Statements against the structural rules of the standard. Source: Experience API 1.0.3, part two (data), on whose text IEEE 9274.1.1-2023 rests; the section stands beside each check. The IEEE print itself was not at hand.</summary>
 public sealed partial class XapiTests
 {
+    static readonly string[] Required = ["actor", "verb", "object"];
     static readonly string[] Properties = ["id", "actor", "verb", "object", "result", "context", "timestamp", "stored", "authority", "version", "attachments"];
     static readonly string[] Identifiers = ["mbox", "mbox_sha1sum", "openid", "account"];
     static readonly string[] ContextProperties = ["registration", "instructor", "team", "contextActivities", "revision", "platform", "language", "statement", "extensions"];
@@ -76,7 +76,7 @@ public sealed partial class XapiTests
     static string? Whole(JsonElement s)
     {
         // 2.4: actor, verb and object are required; 2.2: no other properties, none null.
-        if (!new[] { "actor", "verb", "object" }.All(p => s.TryGetProperty(p, out _))) return "a required property is missing";
+        if (!Required.All(p => s.TryGetProperty(p, out _))) return "a required property is missing";
         if (s.EnumerateObject().Any(p => !Properties.Contains(p.Name, StringComparer.Ordinal))) return "a property that the standard does not know";
         if (HasNull(s)) return "2.2: null is not allowed outside of extensions";
 

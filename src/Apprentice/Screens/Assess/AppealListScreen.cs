@@ -1,7 +1,6 @@
 using Apprentice.Assess;
 using Apprentice.Content;
 using Apprentice.Engine.Assessing;
-using Apprentice.Engine.Learning;
 using Apprentice.Reports;
 using Apprentice.Storage.Papers;
 

@@ -18,7 +18,7 @@ static class UseFamily
         var versions = VersionsOf(world, use.Family);
         return Turn.To(new SignOffChooseScreen(
             Words.Of("use.one"), "", [new SortNames(world.Topics).Of(use.Family), AssessUse.Share(use), AssessUse.Parts(use), .. world.History.Assessments.Unfair.Where(u => u.Family == use.Family).Select(Said), Words.Of("use.fair")],
-            [Words.Of("sign.back"), .. versions.Select(v => Words.Of("use.found", ("version", v), ("n", world.History.Assessments.TouchedBy(use.Family, v).Count)))],
+            [Words.Of("sign.back"), .. versions.Select(v => Words.Of(versions.Count == 1 ? "use.found" : "use.found-version", ("version", v), ("n", world.History.Assessments.TouchedBy(use.Family, v).Count)))],
             (_, here, line) => line == 0 ? Turn.To(below) : Turn.To(Remedy(use.Family, versions[line - 1], here, below)), below));
     }
 
@@ -32,7 +32,7 @@ static class UseFamily
         }), before);
 
     /// <summary>What was decided about a sort.</summary>
-    public static string Said(LogEntry.FamilyUnfair unfair) => Words.Of("use.said", ("remedy", Words.Of($"standing.{unfair.Remedy}")), ("by", unfair.By), ("reason", unfair.Reason));
+    public static string Said(LogEntry.FamilyUnfair unfair) => Words.Of("use.said", ("remedy", Words.Of($"standing.{unfair.Remedy}")), ("by", unfair.By), ("reason", unfair.Reason.TrimEnd('.')));
 
     /// <summary>Everybody who met a sort in a version.</summary>
     public static string People(World world, string family, string version) =>

@@ -1,6 +1,5 @@
 using Apprentice.Content;
 using Apprentice.Content.Marks;
-using Apprentice.Engine.Assessing.Numbers;
 using Apprentice.Reports;
 
 namespace Apprentice.Screens.Assess;
