@@ -9,6 +9,7 @@ using Apprentice.Plain;
 using Apprentice.Screens;
 using Apprentice.Screens.Assess;
 using Apprentice.Storage;
+using Apprentice.Storage.Papers;
 using Apprentice.Terminal;
 
 namespace Apprentice;
@@ -54,8 +55,22 @@ public static class Shell
             Papers = PaperFolder.Beside(options.DataFile),
         };
         return options.Paper is not { } paper ? conversation
+            : AppealAt(paper, world) is { } appeal ? conversation.OpenedAt(appeal)
             : Sit.CodeOf(paper, Start.Home(world), out var why) is { } code ? conversation.OpenedAt(code)
             : throw new LogException(why);
+    }
+
+    // A file that cannot be read is told by those who look at it next.
+    static Screen? AppealAt(string file, World world)
+    {
+        try
+        {
+            return AppealDesk.Of(PaperFolder.Read(file), Start.Home(world));
+        }
+        catch (SealException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Takes a person out of a log for good.</summary>

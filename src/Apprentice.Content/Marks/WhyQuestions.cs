@@ -29,8 +29,8 @@ public static class WhyQuestions
 
     static WhyQuestion? FromWhere(Topic topic, int turn)
     {
-        var clues = topic.Clues.Where(c => c.Shows is Shows.Measured { Slips.Count: > 0 }).ToList();
-        if (clues.Count == 0) clues = [.. topic.Clues.Where(c => c.FromTo.Length > 0 && !c.Safety)];
+        // Measures with a known wrong way first, then all others.
+        var clues = topic.Clues.Where(c => c.FromTo.Length > 0 && !c.Safety).OrderByDescending(c => c.Shows is Shows.Measured { Slips.Count: > 0 }).ThenByDescending(c => c.Shows is Shows.Measured).ToList();
         if (clues.Count == 0) return null;
         var clue = clues[turn % clues.Count];
         var slips = clue.Shows is Shows.Measured { Slips: { Count: > 0 } named } ? Words.Of("whyask.not", ("slips", Spoken.List([.. named.Select(s => s.Name)]))) : "";

@@ -52,6 +52,8 @@ public static class CommandLine
             PaperCommand.Make(desk, topics, data),
             MarkCommand.Sit(topics, data, screens),
             MarkCommand.Mark(desk, topics, data),
+            ReportCommand.Appeal(topics, data, screens),
+            ReportCommand.Make(desk, topics, data),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
         return root;

@@ -37,8 +37,11 @@ static class AssessRegister
     {
         var page = new AssessHtml(Words.Of("print.register", ("workshop", history.Workshop?.Name ?? ""))).Text(Words.Of("print.register-what"));
         if (registers.Count > 1)
+        {
             page.Table([Words.Of("results.who"), Words.Of("results.permission"), Words.Of("register.state"), Words.Of("register.until")],
                 [.. registers.Select(r => (string[])[r.Person, r.Permission, State(r, topics, now), r.Last is { } last && r.TakenBack is null ? AssessWords.Day(last.Expires) : ""])]);
+        }
+
         foreach (var register in registers) One(page, history, topics, register, now);
         return page.Done(now);
     }

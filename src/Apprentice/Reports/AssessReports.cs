@@ -73,7 +73,12 @@ static class AssessReports
             ]),
         ]);
 
-    static ReportTable Kits(History history, string? person) => new("kits", Words.Of("report.kits"), ["kit"], []);
+    static ReportTable Kits(History history, string? person) => new(
+        "kits", Words.Of("report.kits"), ["kit", "person", "permission", "day", "by", "jobs", "sound", "safety_errors", "next_right", "passed", "answers"],
+        [
+            .. history.Assessments.KitResults.Where(r => person is null || r.Candidate == person).Select(r => (object?[])
+                [r.Kit, r.Candidate, r.Permission, Day(r.At), r.By, r.Marks.Count, r.Sound, r.SafetyErrors, r.NextRight, r.Passed, string.Join(' ', r.Marks.Select(m => $"{m.Place}:{m.Digits}"))]),
+        ]);
 
     static string Day(DateTimeOffset at) => at.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture);
 

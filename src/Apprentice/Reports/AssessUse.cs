@@ -1,7 +1,6 @@
 using System.Globalization;
 using Apprentice.Content;
 using Apprentice.Content.Marks;
-using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Assessing.Numbers;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -53,7 +52,8 @@ static class AssessUse
             ]);
     }
 
-    static string Hundred(double share) => (100 * share).ToString("0", CultureInfo.InvariantCulture);
+    // Below nothing there is nothing to tell: a negative figure is shown as 0.
+    static string Hundred(double share) => (100 * Math.Max(0, share)).ToString("0", CultureInfo.InvariantCulture);
 
     static double? Number(double? value) => value is { } v ? Math.Round(v, 4) : null;
 }

@@ -106,6 +106,17 @@ static class AssessWords
         ? Words.Of(mark.Sound ? "result.sound" : "result.not-sound")
         : Words.Of($"standing.{mark.Standing}");
 
+    /// <summary>What somebody did with a paper kit.</summary>
+    public static string Kit(KitResult result)
+    {
+        var word = result.SafetyErrors > 0
+            ? Words.Of("kit.result-safety", ("places", Spoken.List([.. result.Marks.Where(m => m.SafetyError).Select(m => m.Place.ToString())])))
+            : Words.Of(result.Passed ? "kit.result-passed" : "kit.result-not");
+        return Words.Of(
+            "kit.result", ("name", result.Candidate), ("kit", result.Kit), ("sound", result.Sound), ("jobs", result.Marks.Count), ("most", Engine.Assessing.Kit.RuleOf(result.Marks.Count).Checks[0].PassAt),
+            ("word", word), ("next", result.NextRight));
+    }
+
     /// <summary>What is missing for a level, as a list; empty when nothing is.</summary>
     public static IReadOnlyList<string> Missing(Register register, PermissionLevel level) => [.. register.MissingFor(level).Select(m => Words.Of($"missing.{m}"))];
 

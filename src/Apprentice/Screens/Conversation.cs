@@ -81,9 +81,6 @@ sealed class Conversation(
         return !turn.Quits;
     }
 
-    /// <summary>Goes to a screen at once.</summary>
-    public void Open(Screen screen) => (Screen, Scroll) = (screen, null);
-
     int? Step(Input key, PageSize size) => key.Press switch
     {
         Screens.Press.PageUp => -Math.Max(1, size.Rows - 8),

@@ -54,6 +54,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
         'Q' => Turn.Quit(this),
+        'R' when Assess.ResultListScreen.ForCandidate(world, this) is { } results => Turn.To(results),
         { } letter and not ' ' when Letters.IndexOf(letter) is >= 0 and var line => Take(world, line),
         _ => null,
     };

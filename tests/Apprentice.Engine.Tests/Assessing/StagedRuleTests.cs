@@ -90,6 +90,7 @@ public class StagedRuleTests
     [Theory]
     [InlineData("person and topic", 0.45)]
     [InlineData("learning", 0.57)]
+    [InlineData("tiring", 0.42)]
     [InlineData("guessing", 0.72)]
     [InlineData("a bad sort of job", 0.21)]
     public void Where_the_model_is_wrong_the_chance_is_off_by_so_much(string how, double found)
@@ -131,6 +132,7 @@ public class StagedRuleTests
             {
                 "person and topic" => 1 / (1 + Math.Exp(-(Math.Log(4) + effects[n % 4]))),
                 "learning" => Math.Min(1, 0.78 + (n * 0.04 / 18)),
+                "tiring" => Math.Max(0, 0.82 - (n * 0.04 / 18)),
                 "guessing" => 0.8 + (0.2 * 0.2),
                 _ => n % 12 == 5 ? 0.2 : 0.8,
             };

@@ -14,7 +14,7 @@ namespace Apprentice.Tests.Marks;
 /// <summary>Invented people who sat papers of real topics: real cases, answers worked out by a rule, real marks.</summary>
 static class Sat
 {
-    public const string Permission = "may order tyres and rims alone";
+    public const string Permission = "may order bar parts alone";
 
     /// <summary>A paper of twenty jobs, two of them not sound.</summary>
     public const string Passed = "7F2KQ3";
@@ -28,7 +28,7 @@ static class Sat
 
     static readonly Lazy<IReadOnlyList<Logged>> Whole = new(Made);
 
-    public static Topic Topic { get; } = Corpus.Topic("rim-size") with { State = TopicState.Checked, CheckedBy = "J. and M." };
+    public static Topic Topic { get; } = Corpus.Sample with { State = TopicState.Checked, CheckedBy = "J. and M." };
 
     public static Workbench Bench { get; } = new(Topic);
 
@@ -78,9 +78,12 @@ static class Sat
                 new LogEntry.PersonAdded("Kim"), new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam"), new LogEntry.WorkshopSet("Back yard", "Jo", [Topic.Id]),
                 new LogEntry.DeskSet("Jo", "locked"), new LogEntry.PlanSaved(Plan, ""),
                 new LogEntry.PassLineSet(Permission, new PassLine([.. Plan.Families.Select(f => new Rating("Jo", f.Key, 16))]), ""),
-                .. Entries(sams, Sitting(sams, 20, 6, 14)), .. Entries(kims, Sitting(kims, 12, 1, 3, 5, 7, 9, 11)),
+                .. Entries(sams, Sitting(sams, 20, 5, LeftOpen(sams))), .. Entries(kims, Sitting(kims, 12, 1, 3, 5, 7, 9, 11)),
             ]);
     }
+
+    // The first even place from 8 on at which leaving it open without a look is not sound.
+    static int LeftOpen(Paper paper) => Enumerable.Range(4, 6).Select(n => 2 * n).First(place => !SatPaper.MarkOf(paper, [Bench], Job(paper, place, [place])).Sound);
 
     static IEnumerable<LogEntry> Entries(Paper paper, SatPaper sat) =>
     [
@@ -99,19 +102,20 @@ static class Sat
         return new SittingJob(place) { Looks = looks, Given = new Given(answer.Parts, answer.Orders, null, null, null, Forced: false) };
     }
 
-    // At even places nothing is looked at and it is left open; at odd ones another rim is named and its part ordered.
+    // At even places nothing is looked at and it is left open; at odd ones another kind is named and its part ordered.
     static Answer Slipped(Case made, Answer answer, int place)
     {
         if (place % 2 == 0) return answer with { Parts = [.. answer.Parts.Select(p => p with { Kind = null })], Orders = [.. answer.Orders.Select(_ => (Choice)new Choice.Ask())] };
-        var rim = made.Truth.Kinds[0] is "630" ? "635" : "630";
+        var part = Topic.Parts.Select((p, i) => (p, i)).First(x => x.p.Id == answer.Parts[0].Part);
+        var other = part.p.Kinds.First(k => k.Id != made.Truth.Kinds[part.i]).Id;
         var line = Topic.Wants.First(w => w.Id == made.Job.Request.Want).OrderLines;
         return answer with
         {
-            Parts = [answer.Parts[0] with { Kind = rim }],
-            Orders = [.. line.Select(l => (Choice)new Choice.Order(Topic.Spares.First(s => s.OrderLine == l.Id && s.Fits.Any(f => f.Kinds.Contains(rim))).Id))],
+            Parts = [answer.Parts[0] with { Kind = other }, .. answer.Parts.Skip(1)],
+            Orders = [.. line.Select(l => (Choice)new Choice.Order(Topic.Spares.First(s => s.OrderLine == l.Id && s.Fits.Any(f => f.Part == part.p.Id && f.Kinds.Contains(other))).Id))],
         };
     }
 
     static IEnumerable<JobFamily> Families() => Enumerable.Range(0, 8).Select(i => new JobFamily(
-        Topic.Id, Topic.Provenances[i % 3].Id, Topic.Wants[i % 2].Id, Topic.Openings[i % 4].Id, Selection.AsTheyCome, Seen[i % 4], Safety: false));
+        Topic.Id, Topic.Provenances[i % Topic.Provenances.Count].Id, Topic.Wants[i % 3].Id, Topic.Openings[i / 3].Id, Selection.AsTheyCome, Seen[i % 4], Topic.Wants[i % 3].Id is "lever"));
 }

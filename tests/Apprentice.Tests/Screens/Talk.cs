@@ -1,3 +1,4 @@
+using Apprentice.Assess;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
@@ -32,11 +33,14 @@ sealed class Talk
     {
     }
 
-    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null)
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, string? papers = null)
     {
         Entries.AddRange(log);
         var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty };
-        _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
+        _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase))
+        {
+            Papers = new PaperFolder(papers ?? "papers"),
+        };
     }
 
     public List<Logged> Entries { get; } = [];
@@ -61,7 +65,7 @@ sealed class Talk
     /// <summary>Goes to a screen at once.</summary>
     public Talk At(Screen screen)
     {
-        _conversation.Open(screen);
+        _conversation.OpenedAt(screen);
         return this;
     }
 

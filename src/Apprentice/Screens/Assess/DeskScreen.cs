@@ -52,12 +52,9 @@ static class DeskWays
         new(Words.Of("desk.make"), Words.Of("desk.make-note", ("n", world.History.Assessments.Papers.Count)), (_, desk) => Turn.To(new MakePlanScreen(desk))),
         new(Words.Of("desk.sit"), Words.Of("desk.sit-note"), (_, desk) => SitPickScreen.Open(desk)),
         new(Words.Of("desk.collect"), Words.Of("desk.collect-note", ("n", world.History.Assessments.Results.Count)), (_, desk) => CollectScreen.Open(desk)),
-        .. Results(world),
+        .. ReportWays.All(world),
         new(Words.Of("desk.passphrase"), Words.Of("desk.passphrase-note"), (w, desk) => Changed(w, desk)),
     ];
-
-    // What is done with results once they are collected: a line each.
-    static IReadOnlyList<DeskWay> Results(World world) => [];
 
     // A new passphrase needs the old one, or the recovery code; the key stays, so that papers made before still open.
     static Turn Changed(World world, DeskScreen desk) => world.History.Assessments.Desk is null

@@ -17,6 +17,12 @@ sealed record SignOffAskScreen(string Title, string Right, IReadOnlyList<string>
     /// <summary>What an empty line stands for, or empty when something must be typed.</summary>
     public string Otherwise { get; init; } = "";
 
+    /// <summary>True when Enter may need a moment of work.</summary>
+    public bool Works { get; init; }
+
+    /// <inheritdoc/>
+    public override bool Slow => Works;
+
     /// <inheritdoc/>
     protected override int Longest => 200;
 

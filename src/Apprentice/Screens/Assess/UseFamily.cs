@@ -18,7 +18,7 @@ static class UseFamily
         var versions = VersionsOf(world, use.Family);
         return Turn.To(new SignOffChooseScreen(
             Words.Of("use.one"), "", [new SortNames(world.Topics).Of(use.Family), AssessUse.Share(use), AssessUse.Parts(use), .. world.History.Assessments.Unfair.Where(u => u.Family == use.Family).Select(Said), Words.Of("use.fair")],
-            [Words.Of("sign.back"), .. versions.Select(v => Words.Of("use.found", ("version", v), ("n", world.History.Assessments.TouchedBy(use.Family, v).Count)))],
+            [Words.Of("sign.back"), .. versions.Select(v => Words.Of(versions.Count == 1 ? "use.found" : "use.found-version", ("version", v), ("n", world.History.Assessments.TouchedBy(use.Family, v).Count)))],
             (_, here, line) => line == 0 ? Turn.To(below) : Turn.To(Remedy(use.Family, versions[line - 1], here, below)), below));
     }
 
@@ -31,10 +31,14 @@ static class UseFamily
             Otherwise = SignOffBike.Lead(world),
         }), before);
 
-    static string Said(LogEntry.FamilyUnfair unfair) => Words.Of("use.said", ("remedy", Words.Of($"standing.{unfair.Remedy}")), ("by", unfair.By), ("reason", unfair.Reason));
+    /// <summary>What was decided about a sort.</summary>
+    public static string Said(LogEntry.FamilyUnfair unfair) => Words.Of("use.said", ("remedy", Words.Of($"standing.{unfair.Remedy}")), ("by", unfair.By), ("reason", unfair.Reason.TrimEnd('.')));
 
-    static string Touched(World world, string family, string version) => Words.Of(
-        "use.touched", ("people", Spoken.List([.. world.History.Assessments.TouchedBy(family, version).Select(t => Words.Of("use.touched-one", ("name", t.Candidate), ("paper", t.Paper)))])));
+    /// <summary>Everybody who met a sort in a version.</summary>
+    public static string People(World world, string family, string version) =>
+        Spoken.List([.. world.History.Assessments.TouchedBy(family, version).Select(t => Words.Of("use.touched-one", ("name", t.Candidate), ("paper", t.Paper)))]);
+
+    static string Touched(World world, string family, string version) => Words.Of("use.touched", ("people", People(world, family, version)));
 
     static List<string> VersionsOf(World world, string family) =>
         [.. world.History.Assessments.Results.SelectMany(r => r.Jobs).Where(j => j.Family == family).Select(j => j.Version).Distinct(StringComparer.Ordinal)];

@@ -1,6 +1,5 @@
 using Apprentice.Content;
 using Apprentice.Content.Marks;
-using Apprentice.Engine.Assessing.Numbers;
 using Apprentice.Reports;
 
 namespace Apprentice.Screens.Assess;
@@ -35,6 +34,8 @@ sealed record UseScreen(string Permission, Screen Below, string Note = "") : Cho
                 new Block.Text(Words.Of("use.per-sort")),
                 new Block.Text(AssessUse.Reliability(use), 2),
                 new Block.Text(AssessUse.Rasch(use), 2),
+                .. world.History.Assessments.Unfair.Where(u => SortsHere(world).Contains(u.Family, StringComparer.Ordinal))
+                    .Select(u => new Block.Text(Words.Of("use.unfair-line", ("sort", sorts.Of(u.Family)), ("said", UseFamily.Said(u)), ("people", UseFamily.People(world, u.Family, u.Version))), 2)),
                 new Block.Gap(Drop: true),
                 new Block.Table(
                     [new(Words.Of("whylist.sort")), new(Words.Of("use.sound"))],
@@ -56,6 +57,8 @@ sealed record UseScreen(string Permission, Screen Below, string Note = "") : Cho
         return line < families.Count ? UseFamily.Open(world, families[line], this with { Note = "" }) : new Turn(this, [], Sheet: new Sheet(
             Words.Of("use.file"), ReportText.Of(AssessUse.Report(world.History, world.Topics, Permission, world.Now), "html"), note => this with { Note = note }));
     }
+
+    List<string> SortsHere(World world) => [.. world.History.Assessments.Results.Where(r => r.Permission == Permission).SelectMany(r => r.Jobs).Select(j => j.Family)];
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
