@@ -31,11 +31,13 @@ public static class CommandLine
     {
         var topics = new Option<string?>("--topics") { Description = "Folder of topic files to use instead of the shipped ones", HelpName = "FOLDER", Recursive = true };
         var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE", Recursive = true };
+        var workshop = new Option<string?>("--workshop") { Description = "Folder of the workshop's changes, else the folder workshop beside the log", HelpName = "FOLDER", Recursive = true };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
             topics,
             data,
+            workshop,
             plain,
             TopicsCommand.Make(desk, topics),
             IdentifyCommand.Make(desk, topics),
@@ -50,7 +52,10 @@ public static class CommandLine
             RecordsCommands.Import(desk, data),
             RecordsCommands.Erase(desk, data),
         };
-        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
+        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))
+        {
+            WorkshopFolder = parsed.GetValue(workshop),
+        }));
         return root;
     }
 
@@ -77,4 +82,8 @@ public static class CommandLine
 /// <param name="DataFile">File of the log, or null for the usual place.</param>
 /// <param name="TopicsFolder">Folder of topics, or null for the shipped ones.</param>
 /// <param name="Plain">True for lines in place of screens.</param>
-public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain);
+public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain)
+{
+    /// <summary>Folder of the workshop's changes, or null for the usual place.</summary>
+    public string? WorkshopFolder { get; init; }
+}

@@ -1,3 +1,4 @@
+using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
@@ -32,6 +33,9 @@ abstract record Screen
 /// <param name="Erases">The person who is taken out of the log for good, or null.</param>
 sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = false, Sheet? Sheet = null, string? Erases = null)
 {
+    /// <summary>Changes that are laid over the shipped topics and lessons from now on.</summary>
+    public IReadOnlyList<Change> Changes { get; init; } = [];
+
     /// <summary>Goes to a screen.</summary>
     public static Turn To(Screen next, params IReadOnlyList<LogEntry> entries) => new(next, entries);
 
