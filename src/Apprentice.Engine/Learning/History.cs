@@ -48,6 +48,10 @@ public sealed record History
     /// <param name="lesson">Path of the lesson.</param>
     public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
 
+    /// <summary>Lessons that a person opened, with the last time.</summary>
+    /// <param name="person">A name.</param>
+    public IEnumerable<(string Lesson, DateTimeOffset At)> LessonsOf(string person) => Lessons.Where(l => l.Key.Person == person).Select(l => (l.Key.Lesson, l.Value));
+
     /// <summary>Topics that the lead chose for this month; empty for all.</summary>
     public IReadOnlyList<string> MonthTopics { get; private init; } = [];
 

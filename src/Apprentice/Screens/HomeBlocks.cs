@@ -65,6 +65,7 @@ static class HomeBlocks
         if (LearnerWords.HowSure(Sureness.Of(world.History, world.Person).High) is { } sure) yield return (Words.Of("home.label-sure"), sure);
         if (done.Any(j => j.Counts)) yield return (Words.Of("home.label-orders"), LearnerWords.Orders(WrongOrders.Of(world.History, world.Person)));
         if (PermissionWords.Next(world) is { } permission) yield return (Words.Of("home.label-permission"), permission);
+        if (NewsScreen.All(world).Count(n => !n.IsSeen) is > 0 and var news) yield return (Words.Of("home.label-news"), Words.Of("home.news", ("n", news)));
         if (world.History.Workshop is { } workshop) yield return (workshop.Lead, Words.Of("home.lead-sees"));
     }
 }
