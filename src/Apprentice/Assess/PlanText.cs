@@ -23,7 +23,10 @@ static class PlanText
         "testplan.mix-said", ("plain", Told(plan, Selection.AsTheyCome)), ("changed", Told(plan, Selection.SuggestsChange)), ("open", Told(plan, Selection.LeavesTwoOpen)), ("safety", plan.SafetyJobs));
 
     /// <summary>What is to be expected of such jobs; nothing of it steers which case comes.</summary>
-    public static string Expected(PlanForecast forecast) => Words.Of("testplan.expected", ("settled", Spoken.AboutTenths(forecast.Settled)), ("odd", Spoken.AboutTenths(forecast.Odd)), ("cases", forecast.Cases));
+    public static string Expected(PlanForecast forecast) => Words.Of("testplan.expected", ("settled", Spoken.AboutTenths(forecast.Settled)), ("odd", Spoken.AboutTenths(forecast.Odd)));
+
+    /// <summary>What the expected shares mean.</summary>
+    public static string ExpectedOf(PlanForecast forecast) => Words.Of("testplan.expected-of", ("cases", forecast.Cases));
 
     /// <summary>How the first jobs are seen.</summary>
     public static string Seen(TestPlan plan) => Words.Of("testplan.seen-said", ("phone", plan.SeenBy(Channel.Phone)), ("photo", plan.SeenBy(Channel.Photo)), ("bench", plan.SeenBy(Channel.Bench)));

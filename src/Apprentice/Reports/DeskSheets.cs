@@ -34,7 +34,7 @@ static class DeskSheets
         Words.Of("testplan.print-title", ("permission", plan.Permission)), world.Now,
         [
             Words.Of("testplan.print-topics", ("topics", string.Join("; ", plan.Topics.Select(t => $"{PlanText.Topic(world.Bench(t.Id)?.Topic, t.Id)}, {t.Version}")))),
-            PlanText.Jobs(plan), PlanText.Time(plan), PlanText.Mix(plan), PlanText.Expected(forecast), PlanText.Seen(plan), PlanText.Pass(plan), PlanText.NotYet(plan), PlanText.Line(plan, line),
+            PlanText.Jobs(plan), PlanText.Time(plan), PlanText.Mix(plan), PlanText.Expected(forecast), PlanText.ExpectedOf(forecast), PlanText.Seen(plan), PlanText.Pass(plan), PlanText.NotYet(plan), PlanText.Line(plan, line),
             PlanText.Apart(plan), Words.Of("testplan.not-tested"), Words.Of("testplan.fair"),
         ],
         [

@@ -88,11 +88,12 @@ public sealed class AttackTests
         var good = ResultFile.Sealed(sat, key);
         byte[] changed = [.. good];
         changed[^9] ^= 1;
-        foreach (var (name, bytes) in new (string, byte[])[]
-        {
+        (string Name, byte[] Bytes)[] files =
+        [
             ("1-changed", changed), ("2-cut", good[..^40]), ("3-foreign", ResultFile.Sealed(sat with { Paper = "FFFFFF" }, key)), ("4-renamed", ResultFile.Sealed(sat with { Candidate = "Kim" }, key)),
             ("5-made-up", ResultFile.Sealed(sat, Seal.NewKey())), ("6-paper", Exam.Sealed.File), ("7-again", ResultFile.Sealed(sat with { Paper = Exam.Number + "-S" }, key)), ("8-good", good), ("9-double", good),
-        }) File.WriteAllBytes(Path.Combine(room.Papers.Path, name + ".result"), bytes);
+        ];
+        foreach (var (name, bytes) in files) File.WriteAllBytes(Path.Combine(room.Papers.Path, name + ".result"), bytes);
         room.Keys(room.Screen is WhoScreen ? "1" : "").Keys("06").Keys("4").Keys(room.Screen is DeskScreen ? "" : "5").Keys("41" + Exam.Passphrase + "{Enter}");
         string[] expected = ["changed", "changed or cut short", "not made at this desk", "renamed", "belongs to another paper", "not a file of the kind", "not collected yet", "collected and marked", "collected before"];
         var lines = Assert.IsType<CollectedScreen>(room.Screen).Lines;

@@ -83,7 +83,7 @@ sealed record MakeNamesScreen(DeskScreen Desk, TestPlan Plan, IReadOnlyList<stri
     string Met(World world, string name)
     {
         var (met, of) = world.History.Assessments.MetBefore(name, Plan);
-        return met == 0 ? "" : Words.Of("papers.met-of", ("met", met), ("of", of));
+        return met == 0 ? "" : Words.Of("papers.met-note", ("met", met), ("of", of));
     }
 
     Turn Made(World opened) => Turn.To(this) with
