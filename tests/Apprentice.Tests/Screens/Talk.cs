@@ -1,3 +1,4 @@
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
@@ -32,10 +33,15 @@ sealed class Talk
     {
     }
 
-    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null)
+    public Talk(bool plain, IReadOnlyList<Topic> topics, Library library, LogEntry[] before, WorkshopCopy copy)
+        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain, library, copy)
+    {
+    }
+
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, WorkshopCopy? copy = null)
     {
         Entries.AddRange(log);
-        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty };
+        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty, Copy = copy ?? WorkshopCopy.Empty };
         _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
     }
 
