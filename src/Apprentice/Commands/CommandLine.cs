@@ -55,6 +55,7 @@ public static class CommandLine
             StandCommands.Bike(desk, stand),
             StandCommands.Inbox(desk, stand),
             StandCommands.Rates(desk, stand),
+            PricesCommand.Make(desk, stand),
             ChangesCommand.Make(desk, stand),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))

@@ -23,13 +23,15 @@ static class StandCommands
         var sheet = new Option<string?>("--sheet") { Description = "What to measure and photograph before the shop is rung, about a topic (no log is needed)", HelpName = "TOPIC" };
         var cases = new Option<string?>("--cases") { Description = "Write the confirmed bikes as cases for another workshop, under this name of ours", HelpName = "NAME" };
         var take = new Option<string?>("--take") { Description = "Take in the cases of another workshop", HelpName = "FILE" };
-        var command = new Command("bike", "Real bikes: findings, what they amount to, decisions, what it really was") { number, form, sheet, cases, take };
+        var import = new Option<string?>("--import") { Description = "Take in bikes from a JSON file: old job cards", HelpName = "FILE" };
+        var command = new Command("bike", "Real bikes: findings, what they amount to, decisions, what it really was") { number, form, sheet, cases, take, import };
         command.SetAction(parsed =>
         {
             var chosen = FormOf(parsed.GetValue(form));
             var copy = options.Copy(parsed);
             if (parsed.GetValue(sheet) is { } topic) return Sheet(desk, Topic(copy, topic), chosen);
             if (parsed.GetValue(take) is { } file) return Take(desk, options.LogFile(parsed), file);
+            if (parsed.GetValue(import) is { } cards) return Import(desk, options.LogFile(parsed), copy, cards);
             var history = options.History(parsed);
             if (parsed.GetValue(cases) is { } name) return Write(desk, CaseExchange.Write(name, [.. RealCases.Of(history.Notebook).Where(c => !c.IsForPapers)]));
             return parsed.GetValue(number) is { } one ? One(desk, Known(history, one), history, copy, chosen) : Write(desk, Text(StandReport.Bikes(history), chosen));
@@ -107,6 +109,16 @@ static class StandCommands
             "text" => page.Text(),
             _ => throw new Complaint("A sheet is text or html: leave --as out, or write --as html.", ExitCode.Usage),
         });
+    }
+
+    static int Import(Desk desk, string logFile, WorkshopCopy copy, string file)
+    {
+        using var log = Log.Open(logFile);
+        var now = TimeProvider.System.GetLocalNow();
+        var bikes = new BikeFile(copy, History.Of(log.Read()).Notebook, now);
+        foreach (var entry in bikes.Read(file)) log.Append(new Logged(now, entry));
+        desk.Out.WriteLine($"{Plural.Of(bikes.Count, "bike")} taken in.");
+        return ExitCode.Done;
     }
 
     static int Take(Desk desk, string logFile, string file)

@@ -39,8 +39,8 @@ sealed class Conversation(
         }
         if (key.Press != Screens.Press.Tick) Scroll = null;
         var turn = Everywhere(key) ?? (key.Press == Screens.Press.Tick ? Turn.To(Screen) : Screen.Press(_world, key));
-        foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
         if (turn.Changes.Count > 0) _world = _world.With(turn.Changes, keeping);
+        foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
         if (turn.Erases is { } person && keeping is not null) _world = _world with { History = keeping.Erase(person) };
         Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Moves is { } moved && keeping is not null ? keeping.Move(moved) : sheet.Text)) : turn.Next;
         if (clock is not null) _world = _world with { Now = clock() };

@@ -101,6 +101,65 @@ public sealed class StandCommandsTests
         Assert.Contains("changes.md:5: Change 1, \"old\", does not fit: question-bank/rim-size.md:", said.Out, StringComparison.Ordinal);
     }
 
+    const string Card = """
+        { "schema": 1, "bikes": [
+          { "name": "old card", "card": 20, "topic": "older-newer-bar", "want": "grips", "findings": ["bar-height=140mm", "grip-length@phone=100mm"],
+            "truth": { "parts": [{ "part": "bar", "kind": "older" }], "events": [], "line": "basic", "built": "2014-06" } },
+          { "name": "puzzling", "topic": "older-newer-bar", "want": "grips" }
+        ] }
+        """;
+
+    [Fact]
+    public void Old_job_cards_are_taken_in_and_the_rule_says_which_are_routine()
+    {
+        using var folder = Folder();
+        File.WriteAllText(folder.In("cards.json"), Card);
+        Assert.Equal("2 bikes taken in.\n", Said.By("bike", "--import", folder.In("cards.json"), "--data", folder.In("log.db")).Out);
+        using var log = Log.Open(folder.In("log.db"));
+        var notebook = History.Of(log.Read()).Notebook;
+        Assert.Equal([true, true, false], notebook.Bikes.Select(b => b.Put.Routine));
+        Assert.Equal(("older", "basic"), (notebook.Bikes[1].Truths[0].Truth.KindOf("bar"), notebook.Bikes[1].Truths[0].Truth.Line));
+        Assert.Equal(2, notebook.Bikes[1].Findings.Count);
+    }
+
+    [Theory]
+    [InlineData("\"kind\": \"older\"", "\"kind\": \"old\"", "cards.json:3: bikes[0].truth.parts[0].kind: There is no kind 'old'")]
+    [InlineData("bar-height=140mm", "bar-height=tall", "cards.json:2: bikes[0].findings[0]: bar-height: 'tall' is no length")]
+    [InlineData("\"built\": \"2014-06\"", "\"built\": \"June\"", "cards.json:3: bikes[0].truth.built: A month like 2014-06 would do here.")]
+    [InlineData("\"card\": 20", "\"card\": 0", "cards.json:2: bikes[0].card: A whole number from 1")]
+    public void A_fault_in_old_job_cards_is_told_with_file_line_and_field_and_nothing_is_taken_in(string good, string bad, string sentence)
+    {
+        using var folder = Folder();
+        File.WriteAllText(folder.In("cards.json"), Card.Replace(good, bad, StringComparison.Ordinal));
+        var said = Said.By("bike", "--import", folder.In("cards.json"), "--data", folder.In("log.db"));
+        Assert.Contains(sentence, said.Error, StringComparison.Ordinal);
+        using var log = Log.Open(folder.In("log.db"));
+        Assert.Single(History.Of(log.Read()).Notebook.Bikes);
+    }
+
+    [Fact]
+    public void Prices_go_out_and_in_as_CSV()
+    {
+        using var folder = Folder();
+        var list = Said.By("prices", "--data", folder.In("log.db")).Out;
+        Assert.Contains("older-newer-bar,grips-short,14,6,5,\n", list, StringComparison.Ordinal);
+        File.WriteAllText(folder.In("prices.csv"), list.Replace("grips-short,14,6,5,", "grips-short,12.5,4,3,14", StringComparison.Ordinal));
+        Assert.Equal("1 price taken in.\n", Said.By("prices", "--take", folder.In("prices.csv"), "--data", folder.In("log.db")).Out);
+        Assert.Contains("older-newer-bar,grips-short,12.5,4,3,14\n", Said.By("prices", "--data", folder.In("log.db")).Out, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("topic\n", "prices.csv:1: The first line would be")]
+    [InlineData("topic,spare,price,sending_back,days,return_days\nolder-newer-bar,grips,1,1,1,1\n", "prices.csv:2: There is no spare 'grips'")]
+    [InlineData("topic,spare,price,sending_back,days,return_days\nolder-newer-bar,grips-short,cheap,1,1,1\n", "prices.csv:2: \"cheap\" is no number")]
+    [InlineData("topic,spare,price,sending_back,days,return_days\nolder-newer-bar,grips-short,1,1,1,soon\n", "prices.csv:2: \"soon\" is no number of days")]
+    public void A_fault_in_a_list_of_prices_is_told_with_file_and_line(string text, string sentence)
+    {
+        using var folder = Folder();
+        File.WriteAllText(folder.In("prices.csv"), text);
+        Assert.Contains(sentence, Said.By("prices", "--take", folder.In("prices.csv"), "--data", folder.In("log.db")).Error, StringComparison.Ordinal);
+    }
+
     static TempFolder Folder()
     {
         var folder = new TempFolder();
