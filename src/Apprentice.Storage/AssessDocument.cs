@@ -25,6 +25,8 @@ static class AssessDocument
         LogEntry.PermissionSigned e => new() { ["signature"] = AssessFields.Of(e.Signature) },
         LogEntry.OrderCountersigned e => new() { ["person"] = e.Person, ["permission"] = e.Permission, ["by"] = e.By, ["right"] = e.Right, ["note"] = e.Note },
         LogEntry.PermissionTakenBack e => new() { ["person"] = e.Person, ["permission"] = e.Permission, ["by"] = e.By, ["reason"] = e.Reason },
+        LogEntry.KitMade e => new() { ["kit"] = e.Kit, ["permission"] = e.Permission, ["jobs"] = e.Jobs, ["sealed"] = e.Sealed },
+        LogEntry.KitEntered e => new() { ["kit"] = e.Kit, ["candidate"] = e.Candidate, ["by"] = e.By, ["marks"] = AssessFields.Many(e.Marks, KitFields.Of) },
         _ => SittingDocument.Fields(entry),
     };
 
@@ -49,6 +51,8 @@ static class AssessDocument
         nameof(LogEntry.OrderCountersigned) => new LogEntry.OrderCountersigned(
             d["person"].AsString, d["permission"].AsString, d["by"].AsString, d["right"].AsBoolean, d["note"].AsString),
         nameof(LogEntry.PermissionTakenBack) => new LogEntry.PermissionTakenBack(d["person"].AsString, d["permission"].AsString, d["by"].AsString, d["reason"].AsString),
+        nameof(LogEntry.KitMade) => new LogEntry.KitMade(d["kit"].AsString, d["permission"].AsString, d["jobs"].AsInt32, d["sealed"].AsString),
+        nameof(LogEntry.KitEntered) => new LogEntry.KitEntered(d["kit"].AsString, d["candidate"].AsString, d["by"].AsString, AssessFields.Many(d["marks"], KitFields.ToMark)),
         _ => SittingDocument.What(kind, d),
     };
 }

@@ -73,6 +73,7 @@ static class AssessFields
         ["readings"] = m.Readings,
         ["right"] = m.ReadingsRight,
         ["standing"] = m.Standing.ToString(),
+        ["record"] = m.Record is { } record ? RecordFields.Of(record) : BsonValue.Null,
     };
 
     public static JobMark ToMark(BsonDocument d) => new()
@@ -88,6 +89,7 @@ static class AssessFields
         Readings = d["readings"].AsInt32,
         ReadingsRight = d["right"].AsInt32,
         Standing = Enum.Parse<Standing>(d["standing"].AsString),
+        Record = d["record"].IsNull ? null : RecordFields.ToRecord(d["record"].AsDocument),
     };
 
     // What was published is folded from the log and not kept twice.

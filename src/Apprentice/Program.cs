@@ -30,13 +30,14 @@ static int Screens(ScreenOptions options)
     var shelf = Shelf.OfTopics(options.TopicsFolder);
     var copy = WorkshopFolder.Copy(shelf.Texts, Shelf.OfLessons(options.TopicsFolder).Texts, changes);
     foreach (var fault in copy.Faults) Console.Error.WriteLine(fault);
-    var readings = shelf.Texts.Select(t => copy.Reading(WorkshopCopy.Topics + t.Path)).ToList();
+    var readings = copy.Readings();
     foreach (var fault in readings.SelectMany(r => r.Faults)) Console.Error.WriteLine(fault);
     var topics = readings.Select(r => r.Topic).OfType<Apprentice.Engine.Topics.Topic>().ToList();
     if (topics.Count < readings.Count) return ExitCode.Fault;
     var plain = options.Plain || Environment.GetEnvironmentVariable("APPRENTICE_PLAIN") is "1";
     return Shell.Run(new ShellOptions(dataFile, topics, TimeProvider.System, Console.Error)
     {
+        Paper = options.Paper,
         Library = copy.Library(topics),
         Copy = copy,
         Folder = folder,

@@ -1,4 +1,5 @@
 using System.Security.Cryptography;
+using Apprentice.Assess;
 using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
@@ -7,7 +8,9 @@ using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 using Apprentice.Plain;
 using Apprentice.Screens;
+using Apprentice.Screens.Assess;
 using Apprentice.Storage;
+using Apprentice.Storage.Papers;
 using Apprentice.Terminal;
 
 namespace Apprentice;
@@ -44,13 +47,34 @@ public static class Shell
             log.Append(logged);
             return logged;
         }
-        var history = History.Of(log.Read());
+        var history = History.Of(log.Entries());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
+        _ = history.Book; // so that no page has to wait for it
         var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Copy = options.Copy, Now = options.Clock.GetLocalNow() };
-        return new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p))
+        var conversation = new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p))
         {
             Changes = changes => options.Folder?.Write(changes),
-        });
+        })
+        {
+            Papers = PaperFolder.Beside(options.DataFile),
+        };
+        return options.Paper is not { } paper ? conversation
+            : AppealAt(paper, world) is { } appeal ? conversation.OpenedAt(appeal)
+            : Sit.CodeOf(paper, Start.Home(world), out var why) is { } code ? conversation.OpenedAt(code)
+            : throw new LogException(why);
+    }
+
+    // A file that cannot be read is told by those who look at it next.
+    static Screen? AppealAt(string file, World world)
+    {
+        try
+        {
+            return AppealDesk.Of(PaperFolder.Read(file), Start.Home(world));
+        }
+        catch (SealException)
+        {
+            return null;
+        }
     }
 
     /// <summary>Takes a person out of a log for good.</summary>
@@ -92,6 +116,9 @@ public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, 
 {
     /// <summary>Lessons, words and sources.</summary>
     public Library Library { get; init; } = Library.Empty;
+
+    /// <summary>The sealed paper that is sat, or null for the program as a whole.</summary>
+    public string? Paper { get; init; }
 
     /// <summary>The shipped topics and lessons with the workshop's changes over them.</summary>
     public WorkshopCopy Copy { get; init; } = WorkshopCopy.Empty;

@@ -55,6 +55,13 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     /// <param name="path">Path of the topic, which is there.</param>
     public TopicReading Reading(string path) => TopicReader.Read(path, Compose(path).Text, register);
 
+    /// <summary>What reading every topic with the changes comes to, by alphabet; read on all processors.</summary>
+    public IReadOnlyList<TopicReading> Readings()
+    {
+        var texts = shipped.Keys.Where(p => p.StartsWith(Topics, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(p => (Path: p, Compose(p).Text)).ToList();
+        return [.. texts.AsParallel().AsOrdered().Select(t => TopicReader.Read(t.Path, t.Text, register))];
+    }
+
     /// <summary>The topic of a name with the changes; null when there is none.</summary>
     public Topic? Topic(string id) => shipped.ContainsKey(PathOf(id)) ? Reading(PathOf(id)).Topic : null;
 

@@ -17,6 +17,11 @@ public sealed record Assessments
     /// <summary>When the last passphrase was tried, or null.</summary>
     public DateTimeOffset? LastTry { get; private init; }
 
+    /// <summary>How long to wait from a moment until a passphrase may be tried again.</summary>
+    /// <param name="now">The moment.</param>
+    /// <param name="delay">The wait after the last wrong try.</param>
+    public TimeSpan WaitFrom(DateTimeOffset now, TimeSpan delay) => LastTry is { } last && last + delay > now ? last + delay - now : TimeSpan.Zero;
+
     /// <summary>Plans, the newest of each permission, in order of their first saving.</summary>
     public IReadOnlyList<TestPlan> Plans { get; private init; } = [];
 
@@ -43,6 +48,12 @@ public sealed record Assessments
 
     /// <summary>Registers by person and permission, in order of their first entry.</summary>
     public IReadOnlyList<Register> Registers { get; private init; } = [];
+
+    /// <summary>Paper kits made, oldest first.</summary>
+    public IReadOnlyList<LogEntry.KitMade> Kits { get; private init; } = [];
+
+    /// <summary>What was done with paper kits, oldest first: never counted with papers.</summary>
+    public IReadOnlyList<KitResult> KitResults { get; private init; } = [];
 
     IReadOnlyList<(string Paper, DateTimeOffset At)> Publications { get; init; } = [];
 
@@ -99,6 +110,8 @@ public sealed record Assessments
         LogEntry.PermissionSigned e => Registered(e.Signature.Person, e.Signature.Permission, r => r with { Signatures = [.. r.Signatures, e.Signature], Countersigned = [], TakenBack = null }),
         LogEntry.OrderCountersigned e => Registered(e.Person, e.Permission, r => r with { Countersigned = [.. r.Countersigned, e] }),
         LogEntry.PermissionTakenBack e => Registered(e.Person, e.Permission, r => r with { TakenBack = e }),
+        LogEntry.KitMade e => this with { Kits = [.. Kits, e] },
+        LogEntry.KitEntered e => this with { KitResults = [.. KitResults, new KitResult(e.Kit, Kits.FirstOrDefault(k => k.Kit == e.Kit)?.Permission ?? "", e.Candidate, e.By, entry.At, e.Marks)] },
         _ => PaperOf(entry.What) is { } paper ? Sat(paper, entry) : this,
     };
 

@@ -17,6 +17,19 @@ public static class Marker
     /// <exception cref="ArgumentException">The answer does not belong to the case.</exception>
     public static JobMark Mark(Workbench bench, Case made, PaperJob job, Answer answer) => Mark(bench.Grade(made, answer), job);
 
+    /// <summary>The mark of a job with what it rests on.</summary>
+    /// <param name="bench">The topic.</param>
+    /// <param name="made">The case.</param>
+    /// <param name="job">The job of the paper.</param>
+    /// <param name="sat">What was looked at and answered.</param>
+    /// <exception cref="ArgumentException">The answer does not belong to the case.</exception>
+    public static JobMark Recorded(Workbench bench, Case made, PaperJob job, SittingJob sat)
+    {
+        var grade = sat.Given is { } given ? bench.Grade(made, given.With(sat.Looks)) : null;
+        var mark = grade is null ? NotAnswered(job) : Mark(grade, job);
+        return mark with { Record = JobRecord.Of(bench, made, job.Family, sat, grade) };
+    }
+
     /// <summary>A job that was not answered when the time was up: not sound.</summary>
     public static JobMark NotAnswered(PaperJob job) => Of(job, "paper.rule.unanswered", sound: false, safety: false, 0, 0);
 
@@ -24,7 +37,7 @@ public static class Marker
     {
         var part = Lowest(grade, Aspect.Identification);
         var order = Lowest(grade, Aspect.Decision);
-        var early = Lowest(grade, Aspect.Stopping) < SoundFrom;
+        var early = Lowest(grade, Aspect.Stopping) < SoundFrom || grade.Judged.Parts.Any(p => p.By == JudgedBy.TooEarly) || grade.Judged.Orders.Any(o => o.By == JudgedBy.TooEarly);
         var rule = grade.SafetyError ? "paper.rule.safety"
             : part < SoundFrom ? early ? "paper.rule.early" : "paper.rule.part"
             : order < SoundFrom ? early ? "paper.rule.early" : "paper.rule.order"

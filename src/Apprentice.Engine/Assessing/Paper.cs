@@ -29,6 +29,18 @@ public sealed record Paper
     /// <summary>Six fresh safety jobs for after a talk, places 101 to 106; empty when no sort of job of the plan can hurt.</summary>
     public required IReadOnlyList<PaperJob> SafetyAgain { get; init; }
 
+    /// <summary>What stands behind the number of a paper for its fresh safety jobs.</summary>
+    public const string AgainMark = "-S";
+
+    /// <summary>The fresh safety jobs as a paper of their own, sat after the talk; null when there are none. All of them must be sound.</summary>
+    public Paper? Again => SafetyAgain.Count == 0 ? null : this with
+    {
+        Id = Id + AgainMark,
+        Rule = new StagedRule([new StageCheck(SafetyAgain.Count, 0, 1)]),
+        Jobs = [.. SafetyAgain.Select((j, i) => j with { Place = i + 1 })],
+        SafetyAgain = [],
+    };
+
     /// <summary>The job at a place.</summary>
     /// <exception cref="ArgumentException">The paper has no such place.</exception>
     public PaperJob At(int place) => Jobs.Concat(SafetyAgain).FirstOrDefault(j => j.Place == place) ?? throw new ArgumentException($"the paper has no job {place}", nameof(place));

@@ -117,6 +117,9 @@ public sealed record JobMark
     /// <summary>What became of it.</summary>
     public Standing Standing { get; init; }
 
+    /// <summary>What the mark rests on; null while the paper is sat.</summary>
+    public JobRecord? Record { get; init; }
+
     /// <summary>True when it counts as sound.</summary>
     public bool CountsSound => Sound || Standing != Standing.Counted;
 }

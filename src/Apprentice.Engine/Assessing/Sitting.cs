@@ -16,6 +16,9 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
     /// <summary>Jobs up to the next check.</summary>
     public int Places { get; init; } = Started.Jobs;
 
+    /// <summary>Jobs up to the last check: they are closed.</summary>
+    public int Closed { get; init; }
+
     /// <summary>Jobs that were looked at, answered or put off, by place.</summary>
     public IReadOnlyList<SittingJob> Jobs { get; init; } = [];
 
@@ -53,16 +56,22 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
     /// <summary>Jobs with a confirmed answer.</summary>
     public int Answered => Jobs.Count(j => j.Given is not null && j.Place <= Places);
 
-    /// <summary>True when all jobs up to the next check are answered.</summary>
-    public bool CheckDue => Answered == Places;
+    /// <summary>Jobs since the last check without an answer, in order.</summary>
+    public IReadOnlyList<int> Open => [.. Enumerable.Range(Closed + 1, Places - Closed).Where(p => JobAt(p).Given is null)];
+
+    /// <summary>True when all jobs since the last check are answered.</summary>
+    public bool CheckDue => Open.Count == 0;
 
     /// <summary>True at a check where a break is due: after every twelve jobs, so that no sitting is longer than planned.</summary>
-    public bool BreakDue => CheckDue && Places % JobsBeforeBreak == 0;
+    public bool BreakDue => CheckDue && IsBreakAt(Places);
 
-    /// <summary>The place to go to next: the first untouched one, then the first that was put off; null when all are answered.</summary>
+    /// <summary>True when a break is due after so many jobs.</summary>
+    public static bool IsBreakAt(int jobs) => jobs > 0 && jobs % JobsBeforeBreak == 0;
+
+    /// <summary>The place to go to next: the first one not put off, then the first that was put off; null when all are answered. Jobs before the last check are closed, answered or not.</summary>
     public int? NextPlace()
     {
-        var open = Enumerable.Range(1, Places).Where(p => JobAt(p).Given is null).ToList();
+        var open = Open;
         var fresh = open.Where(p => !JobAt(p).Skipped).Select(p => (int?)p).FirstOrDefault();
         return fresh ?? open.Select(p => (int?)p).FirstOrDefault();
     }
@@ -81,7 +90,7 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
             LogEntry.SittingSkipped e => Ticked(at).Changed(e.Place, j => j with { Skipped = true }),
             LogEntry.SittingStopped e => Stopped(e, at),
             LogEntry.SittingResumed => this with { RunningSince = at },
-            LogEntry.SittingWidened e => Ticked(at) with { Places = Math.Max(Places, e.Jobs) },
+            LogEntry.SittingWidened e => Ticked(at) with { Places = Math.Max(Places, e.Jobs), Closed = e.Jobs > Places ? Places : Closed },
             LogEntry.SittingEnded e => Ticked(at) with { End = e.Why, Ended = at, RunningSince = null, OnScreen = null },
             _ => this,
         };
@@ -152,10 +161,24 @@ public sealed record SittingJob(int Place)
 public sealed record SatPaper(
     string Paper, string Candidate, int Number, int Places, IReadOnlyList<SittingJob> Jobs, TimeSpan Used, DateTimeOffset Ended, SittingEnd Why, IReadOnlyList<string> Stops)
 {
+    /// <summary>Who confirmed that it was the candidate; empty in results of before this was kept.</summary>
+    public string ConfirmedBy { get; init; } = "";
+
+    /// <summary>More time for those who need it; 1 for none.</summary>
+    public double Multiplier { get; init; } = 1;
+
+    /// <summary>True when it was sat in plain lines.</summary>
+    public bool Plain { get; init; }
+
     /// <summary>The record of an ended sitting.</summary>
     /// <exception cref="ArgumentException">The sitting goes on.</exception>
     public static SatPaper Of(Sitting sitting) => sitting is { End: { } why, Ended: { } ended }
         ? new(sitting.Paper, sitting.Started.Candidate, sitting.Started.Number, sitting.Places, sitting.Jobs, sitting.Used, ended, why, [.. sitting.Stops.Select(s => s.Reason)])
+        {
+            ConfirmedBy = sitting.Started.ConfirmedBy,
+            Multiplier = sitting.Started.Multiplier,
+            Plain = sitting.Started.Plain,
+        }
         : throw new ArgumentException("the sitting has not ended", nameof(sitting));
 
     /// <summary>The result: every job up to the last check marked, jobs without an answer not sound.</summary>
@@ -173,8 +196,17 @@ public sealed record SatPaper(
             Candidate = Candidate,
             Number = Number,
             Rule = paper.Rule,
-            Jobs = [.. Enumerable.Range(1, Places).Select(p => MarkOf(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
+            Jobs = [.. Enumerable.Range(1, Places).Select(p => Recorded(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
         };
+    }
+
+    /// <summary>The mark of one job with what it rests on: for when the paper is over.</summary>
+    /// <exception cref="ArgumentException">The topic is not there or has another version.</exception>
+    public static JobMark Recorded(Paper paper, IReadOnlyList<Workbench> benches, SittingJob job)
+    {
+        var planned = paper.At(job.Place);
+        var bench = BenchOf(planned, benches);
+        return Marker.Recorded(bench, paper.Make(bench, job.Place, job.Fresh), planned, job);
     }
 
     /// <summary>The mark of one job: also used while a staged paper is sat, to see whether more jobs are needed; nothing of it is shown then.</summary>
@@ -182,7 +214,10 @@ public sealed record SatPaper(
     {
         var planned = paper.At(job.Place);
         if (job.Given is not { } given) return Marker.NotAnswered(planned);
-        var bench = benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic) ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
+        var bench = BenchOf(planned, benches);
         return Marker.Mark(bench, paper.Make(bench, job.Place, job.Fresh), planned, given.With(job.Looks));
     }
+
+    static Workbench BenchOf(PaperJob planned, IReadOnlyList<Workbench> benches) => benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic)
+        ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
 }

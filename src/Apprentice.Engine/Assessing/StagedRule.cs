@@ -11,6 +11,10 @@ public sealed record StagedRule(IReadOnlyList<StageCheck> Checks)
         new(12, 0, 6), new(16, 1, 7), new(20, 2, 8), new(24, 3, 9), new(28, 4, 10), new(32, 5, 11), new(36, 6, 7),
     ]);
 
+    /// <summary>This table cut off after a number of jobs: the last check left then decides.</summary>
+    /// <param name="most">Largest number of jobs: one of the checks.</param>
+    public StagedRule UpTo(int most) => new([.. Checks.Where(c => c.Jobs <= most).Select(c => c.Jobs == most ? c with { NotYetAt = c.PassAt + 1 } : c)]);
+
     /// <summary>Jobs before the first check.</summary>
     public int First => Checks[0].Jobs;
 

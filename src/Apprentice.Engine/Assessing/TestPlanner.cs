@@ -12,18 +12,6 @@ public sealed class TestPlanner(IReadOnlyList<Workbench> benches)
     const int SafetySorts = 2;
     const ulong ProbeSeed = 20;
 
-    // Six on the bench, four by phone, two by photo; eight as they come, three that suggest a change, one that leaves two open. Judgement.
-    static readonly Channel[] Offers =
-    [
-        Channel.Bench, Channel.Bench, Channel.Phone, Channel.Bench, Channel.Photo, Channel.Phone, Channel.Bench, Channel.Phone, Channel.Bench, Channel.Photo, Channel.Bench, Channel.Phone,
-    ];
-
-    static readonly Selection[] Selects =
-    [
-        Selection.AsTheyCome, Selection.AsTheyCome, Selection.AsTheyCome, Selection.SuggestsChange, Selection.AsTheyCome, Selection.AsTheyCome,
-        Selection.LeavesTwoOpen, Selection.AsTheyCome, Selection.SuggestsChange, Selection.AsTheyCome, Selection.AsTheyCome, Selection.SuggestsChange,
-    ];
-
     /// <summary>What stands in the way of a plan, a sentence each; empty when one can be made.</summary>
     public IReadOnlyList<string> Faults =>
     [
@@ -33,16 +21,19 @@ public sealed class TestPlanner(IReadOnlyList<Workbench> benches)
     ];
 
     /// <summary>The plan with everything filled in.</summary>
+    /// <param name="permission">The permission.</param>
+    /// <param name="wishes">How the twelve are mixed and seen, or null for the usual.</param>
     /// <exception cref="ArgumentException">See <see cref="Faults"/>.</exception>
-    public TestPlan Plan(string permission)
+    public TestPlan Plan(string permission, PlanWishes? wishes = null)
     {
+        var wished = wishes ?? PlanWishes.Usual;
         if (Faults is [var fault, ..]) throw new ArgumentException(fault, nameof(permission));
         var families = new List<JobFamily>();
         for (var i = 0; i < Sorts; i++)
         {
             var slot = i;
             var safety = slot < SafetySorts;
-            var found = Candidates(slot, safety).FirstOrDefault(f => !families.Any(known => known.Key == f.Key) && CanBeMade(f));
+            var found = Candidates(slot, safety, wished).FirstOrDefault(f => !families.Any(known => known.Key == f.Key) && CanBeMade(f));
             if (found is not null) families.Add(found);
         }
 
@@ -80,11 +71,11 @@ public sealed class TestPlanner(IReadOnlyList<Workbench> benches)
     }
 
     // From what the slot asks for to whatever else can stand there; a slot that nothing fits stays empty.
-    IEnumerable<JobFamily> Candidates(int slot, bool safety)
+    IEnumerable<JobFamily> Candidates(int slot, bool safety, PlanWishes wishes)
     {
-        foreach (var select in new[] { Selects[slot], Selection.AsTheyCome }.Distinct())
+        foreach (var select in new[] { wishes.SelectAt(slot), Selection.AsTheyCome }.Distinct())
         {
-            foreach (var offer in new[] { Offers[slot], Channel.Bench }.Distinct())
+            foreach (var offer in new[] { wishes.OfferAt(slot), Channel.Bench }.Distinct())
             {
                 for (var turn = 0; turn < benches.Count; turn++)
                 {

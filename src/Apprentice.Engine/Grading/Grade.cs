@@ -41,6 +41,9 @@ public sealed record Grade
     /// <summary>The learner's own readings, in the order taken.</summary>
     public IReadOnlyList<ReadingGrade> Readings { get; init; } = [];
 
+    /// <summary>The figures behind the marks for part and order.</summary>
+    public required Judged Judged { get; init; }
+
     /// <summary>At most three remarks, the most useful first: what was right, one thing to change, how.</summary>
     public required IReadOnlyList<Remark> Remarks { get; init; }
 }

@@ -50,6 +50,7 @@ public sealed class Grader
             PathMinutes = MinutesOf(path),
             Path = path,
             Readings = ReadingGrades.All(_bench, _case, answer),
+            Judged = Judged.Of(judgement, own, answer),
             Remarks = remarks.Chosen(parts, unsafeOrder),
         };
     }

@@ -74,6 +74,27 @@ sealed class Judgement
         return Math.Max(0, 1 - ((option.Loss - Reasoning.Decisions[line].Best.Loss) / _bench.Topic.Costs.AskCost));
     }
 
+    public PartJudged PartOf(int part, bool own)
+    {
+        var belief = Reasoning.Parts[part];
+        var kind = _answer.Parts[part].Kind;
+        var by = kind is null && !Ripe ? JudgedBy.TooEarly
+            : kind is null && Reasoning.Stops.Count > 0 ? JudgedBy.StopSign
+            : Ripe && Accepted(part, kind is null ? -1 : belief.ClassOf(kind)) ? JudgedBy.Accepted : JudgedBy.Formula;
+        return new PartJudged(belief.Part, kind, belief.Classes, belief.SettleAt, Identification(part), by, own);
+    }
+
+    public OrderJudged OrderOf(int line, bool shown)
+    {
+        var decision = Reasoning.Decisions[line];
+        var option = OptionOf(line) is { Choice: not Choice.Wait } chosen ? chosen : null;
+        var by = option is null ? JudgedBy.TooEarly
+            : Ripe && Variants.Any(v => v.Best[line].Equals(option.Choice)) && Reasoning.Stops.Count == 0 ? JudgedBy.Accepted : JudgedBy.Formula;
+        return new OrderJudged(
+            decision.OrderLine, _answer.Orders[line], option?.Loss, decision.Best.Choice, decision.Best.Loss, _bench.Topic.Costs.AskCost,
+            option?.WrongShare ?? 0, HazardLevel(line), Decision(line), by, !shown);
+    }
+
     /// <summary>The settle level of the parts that an ordered spare that can hurt depends on; null when nothing ordered on the line can hurt.</summary>
     public double? HazardLevel(int line)
     {
@@ -94,11 +115,17 @@ sealed class Judgement
         return Enumerable.Range(0, _answer.Orders.Count).Any(Hazardous);
     }
 
+    /// <summary>Of what was ordered and can hurt, the share of bikes like this that need another one, and the level; null when nothing that can hurt was ordered on too little.</summary>
+    public (double Wrong, double Level)? Thin() => Enumerable.Range(0, _answer.Orders.Count).Where(Hazardous)
+        .Select(l => ((double, double)?)(CanHurt(l).Max(s => Alone(l, s)?.WrongShare ?? 1), HazardLevel(l) ?? 1)).FirstOrDefault();
+
     static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
 
     // Each part that can hurt is judged on its own, whatever else is ordered with it; what the findings do not even offer was not supported.
     bool Hazardous(int line) => HazardLevel(line) is { } settle && CanHurt(line).Any(spare =>
-        Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(new Choice.Order(spare.Id))) is not { } alone || alone.WrongShare > 1 - settle + 1e-9);
+        Alone(line, spare) is not { } alone || alone.WrongShare > 1 - settle + 1e-9);
+
+    Option? Alone(int line, Spare spare) => Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(new Choice.Order(spare.Id)));
 
     List<Spare> CanHurt(int line)
     {

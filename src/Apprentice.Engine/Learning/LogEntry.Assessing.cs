@@ -125,4 +125,18 @@ public abstract partial record LogEntry
 
     /// <summary>A permission was taken back.</summary>
     public sealed record PermissionTakenBack(string Person, string Permission, string By, string Reason) : LogEntry;
+
+    /// <summary>A paper kit was made.</summary>
+    /// <param name="Kit">Its number.</param>
+    /// <param name="Permission">The permission.</param>
+    /// <param name="Jobs">How many jobs it has.</param>
+    /// <param name="Sealed">The kit with its key, sealed under the code that stands on the printed key.</param>
+    public sealed record KitMade(string Kit, string Permission, int Jobs, string Sealed) : LogEntry;
+
+    /// <summary>What somebody did with a paper kit was entered.</summary>
+    /// <param name="Kit">Number of the kit.</param>
+    /// <param name="Candidate">Who.</param>
+    /// <param name="By">Who entered it.</param>
+    /// <param name="Marks">The marks.</param>
+    public sealed record KitEntered(string Kit, string Candidate, string By, IReadOnlyList<KitMark> Marks) : LogEntry;
 }

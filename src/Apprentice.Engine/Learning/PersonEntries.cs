@@ -84,6 +84,7 @@ public static class PersonEntries
         {
             LogEntry.PersonAdded e => Is(e.Name),
             LogEntry.PinSet e => Is(e.Person),
+            LogEntry.SessionPlanned e => Is(e.Person),
             LogEntry.JobStarted e => _jobs.Contains(e.Job),
             LogEntry.Looked e => _jobs.Contains(e.Job),
             LogEntry.Answered e => _jobs.Contains(e.Job),

@@ -18,6 +18,7 @@ sealed class TestEntries
         LogEntry.PermissionSigned e => Is(e.Signature.Person),
         LogEntry.OrderCountersigned e => Is(e.Person),
         LogEntry.PermissionTakenBack e => Is(e.Person),
+        LogEntry.KitEntered e => Is(e.Candidate),
         _ => PaperOf(entry) is { } paper && _papers.Contains(paper),
     };
 

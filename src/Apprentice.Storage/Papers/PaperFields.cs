@@ -61,9 +61,17 @@ static class PaperFields
         ["ended"] = sat.Ended.ToString("O"),
         ["why"] = sat.Why.ToString(),
         ["stops"] = AssessFields.Many(sat.Stops, s => s),
+        ["by"] = sat.ConfirmedBy,
+        ["times"] = sat.Multiplier,
+        ["plain"] = sat.Plain,
     };
 
     public static SatPaper ToSat(BsonDocument d) => new(
         d["paper"].AsString, d["candidate"].AsString, d["number"].AsInt32, d["places"].AsInt32, AssessFields.Many(d["jobs"], ToSitting), TimeSpan.FromTicks(d["used"].AsInt64),
-        DateTimeOffset.ParseExact(d["ended"].AsString, "O", null, DateTimeStyles.RoundtripKind), Enum.Parse<SittingEnd>(d["why"].AsString), [.. d["stops"].AsArray.Select(s => s.AsString)]);
+        DateTimeOffset.ParseExact(d["ended"].AsString, "O", null, DateTimeStyles.RoundtripKind), Enum.Parse<SittingEnd>(d["why"].AsString), [.. d["stops"].AsArray.Select(s => s.AsString)])
+    {
+        ConfirmedBy = d["by"].AsString,
+        Multiplier = d["times"].AsDouble,
+        Plain = d["plain"].AsBoolean,
+    };
 }

@@ -57,6 +57,11 @@ public static class CommandLine
             StandCommands.Rates(desk, stand),
             PricesCommand.Make(desk, stand),
             ChangesCommand.Make(desk, stand),
+            PaperCommand.Make(desk, topics, data),
+            MarkCommand.Sit(topics, data, screens),
+            MarkCommand.Mark(desk, topics, data),
+            ReportCommand.Appeal(topics, data, screens),
+            ReportCommand.Make(desk, topics, data),
         };
         root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))
         {
@@ -88,7 +93,8 @@ public static class CommandLine
 /// <param name="DataFile">File of the log, or null for the usual place.</param>
 /// <param name="TopicsFolder">Folder of topics, or null for the shipped ones.</param>
 /// <param name="Plain">True for lines in place of screens.</param>
-public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain)
+/// <param name="Paper">The sealed paper that is sat, or null.</param>
+public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain, string? Paper = null)
 {
     /// <summary>Folder of the workshop's changes, or null for the usual place.</summary>
     public string? WorkshopFolder { get; init; }

@@ -35,10 +35,30 @@ sealed class PlainHost(Conversation conversation, PlainDesk desk)
     {
         desk.Out.Write("> ");
         desk.Out.Flush();
-        var line = desk.In.ReadLine();
+        var line = Line();
         if (line is null) desk.Out.WriteLine();
         else if (desk.Echo) Say(line);
         return line;
+    }
+
+    // While the clock of a sitting runs it is noted also when nobody types.
+    string? Line()
+    {
+        if (!conversation.Beats) return desk.In.ReadLine();
+        var typed = Task.Run(desk.In.ReadLine);
+        while (!typed.Wait(Conversation.Pulse))
+        {
+            var screen = conversation.Screen;
+            conversation.Beat();
+            if (ReferenceEquals(screen, conversation.Screen)) continue;
+            _page = PlainPage.Of(conversation.Page);
+            desk.Out.WriteLine();
+            SayAll(_page.Whole());
+            desk.Out.Write("> ");
+            desk.Out.Flush();
+        }
+
+        return typed.Result;
     }
 
     /// <summary>Takes a line; false when the program is to end.</summary>

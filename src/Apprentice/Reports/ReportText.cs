@@ -80,7 +80,7 @@ static class ReportText
         foreach (var table in report.Tables.Where(t => t.Rows.Count > 0))
         {
             text.Append("<h2>").Append(Said(table.Title)).Append("</h2>\n<table><tr>");
-            foreach (var column in table.Columns) text.Append("<th>").Append(Said(column)).Append("</th>");
+            foreach (var column in table.Columns) text.Append("<th>").Append(Said(column.Replace('_', ' '))).Append("</th>");
             text.Append("</tr>\n");
             foreach (var row in table.Rows) text.Append("<tr>").AppendJoin("", row.Select(c => $"<td>{Said(Cell(c))}</td>")).Append("</tr>\n");
             text.Append("</table>\n");

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using Apprentice.Content;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
@@ -10,7 +11,7 @@ namespace Apprentice.Screens;
 sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "") : ChoiceScreen
 {
     /// <inheritdoc/>
-    public override int? Job => Form.On.Number;
+    public override int? Job => Form.On.Logged;
 
     /// <inheritdoc/>
     public override bool Slow => Form.Next is null;
@@ -46,7 +47,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
     protected override Turn Take(World world, int line)
     {
         if (Question is { } question) return Turn.To(At(Form.With(question.Key, question.Options[line].Value)));
-        return line == Form.Questions.Count ? HandIn() : Turn.To(At(Form.Without(Form.Questions[line].Key)));
+        return line == Form.Questions.Count ? HandIn(world) : Turn.To(At(Form.Without(Form.Questions[line].Key)));
     }
 
     /// <inheritdoc/>
@@ -62,7 +63,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
     {
         _ when key.Press == Screens.Press.Enter && Cursor.Marked < 0 => Turn.To(this with { Note = Words.Of("answer.none-marked") }),
         'B' => Turn.To(Bench),
-        'H' when Question is null => HandIn(),
+        'H' when Question is null => HandIn(world),
         '+' when Question is { Scale: true } => Take(world, 9),
         _ when Question is { Scale: true } && key.Digit is { } digit and > 0 => Take(world, digit - 1),
         _ => null,
@@ -74,7 +75,10 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
         return next with { Cursor = form.Next is null ? new Cursor(form.Questions.Count) : Cursor.None };
     }
 
-    Turn HandIn() => Form.Hazards.Count > 0 ? Turn.To(new ConfirmScreen(this)) : GradeScreen.HandIn(Form);
+    Turn HandIn(World world) => Form.Hazards.Count > 0 ? Turn.To(new ConfirmScreen(this)) : HandedIn(world);
+
+    /// <summary>Hands the answer in: in practice it is graded, in a sitting the next job follows.</summary>
+    public Turn HandedIn(World world) => Form.On.Sat is null ? GradeScreen.HandIn(Form) : Sit.HandIn(world, Form);
 
     IEnumerable<Block> Done(List<AnswerQuestion> done) =>
         done.Count == 0 ? [] : [new Block.Table([new(""), new("")], [.. done.Select(q => new Row("", Marked: false, Cells(q)))]), new Block.Rule()];

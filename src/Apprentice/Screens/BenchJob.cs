@@ -16,6 +16,12 @@ namespace Apprentice.Screens;
 /// <param name="Looks">Looks in the order taken.</param>
 sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int Step, IReadOnlyList<Look> Looks)
 {
+    /// <summary>Its place in a paper that is sat, or null in practice.</summary>
+    public SitPlace? Sat { get; init; }
+
+    /// <summary>Its number in the log of practice, or null in a sitting.</summary>
+    public int? Logged => Sat is null ? Number : null;
+
     /// <summary>The session it belongs to, or null.</summary>
     public Session? Session { get; init; }
 
@@ -127,3 +133,8 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     /// <summary>How much an answer asks after so many jobs of a topic: from the fourth also what settled it, from the tenth also what was set aside and why.</summary>
     public static int StepOf(int done) => done switch { < 3 => 1, < 9 => 2, _ => 3 };
 }
+
+/// <summary>A place in a paper that is sat.</summary>
+/// <param name="Paper">Number of the paper.</param>
+/// <param name="Place">The place.</param>
+sealed record SitPlace(string Paper, int Place);

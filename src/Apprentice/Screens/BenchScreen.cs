@@ -2,6 +2,7 @@ using Apprentice.Content;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
@@ -19,7 +20,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     bool IsTaken => Cursor.Marked < On.OnOffer.Count && On.Times(On.OnOffer[Cursor.Marked].Id) > 0;
 
     /// <inheritdoc/>
-    public override int? Job => On.Number;
+    public override int? Job => On.Logged;
 
     /// <inheritdoc/>
     public override bool Slow => On.Guided;
@@ -47,15 +48,15 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         : Look(world, line, again: Cursor.Pending == 0 && line == Cursor.Marked);
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => Turn.To(Start.Home(world));
+    protected override Turn Back(World world) => Turn.To(On.Sat is { } sat ? new SitMenuScreen(sat.Place) : Start.Home(world));
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
-        _ when key.Press == Screens.Press.Right => Card(world),
+        _ when key.Press == Screens.Press.Right && On.Sat is null => Card(world),
         'A' => Answer(),
         'R' => Cursor.Marked < On.OnOffer.Count ? Look(world, Cursor.Marked, again: true) : Turn.To(this),
-        'L' => Card(world),
+        'L' when On.Sat is null => Card(world),
         'S' => Safety(world),
         _ => null,
     };
@@ -92,7 +93,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        if (On.Opinion is null && !clue.Safety && Opinion.IsAsked(world, On)) return Turn.To(new OpinionScreen(here, line, again) { Cursor = Cursor.None });
+        if (On.Sat is null && On.Opinion is null && !clue.Safety && Opinion.IsAsked(world, On)) return Turn.To(new OpinionScreen(here, line, again) { Cursor = Cursor.None });
         return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
@@ -100,7 +101,9 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     {
         var bench = this with { On = after, Help = Guide.Of(after) };
         var asks = after.Opinion is not null && !after.Clue(after.Looks[^1].Clue).Safety && after.Findings[^1].Seen is not Seen.Hidden;
-        return Turn.To(asks ? new SureNowScreen(bench) : bench, new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
+        return Turn.To(asks ? new SureNowScreen(bench) : bench, On.Sat is { } sat
+            ? new LogEntry.SittingLooked(sat.Paper, sat.Place, after.Looks[^1], after.Findings[^1])
+            : new LogEntry.Looked(On.Number, after.Looks[^1], after.Findings[^1]));
     }
 
     // The scale that the learner reads, or null where the reading is shown.
@@ -111,7 +114,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var task = ReadingTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, datum => On.Bench.EdgeOf(On.Made, clue.Id, nth, datum),
             unchecked(On.Made.Job.Seed + (ulong)nth), this, (_, own) => Seeing(On.Reading(clue.Id, own)), Engine.Workbench.ZeroErrorOf(On.Made));
-        return task is null ? null : task with { Job = On.Number, Drawn = DrawnDatums.Of(On.Topic, clue, On.Made.Truth, On.Made.Job.Seed) };
+        return task is null ? null : task with { Job = On.Logged, Drawn = DrawnDatums.Of(On.Topic, clue, On.Made.Truth, On.Made.Job.Seed) };
     }
 
     // The gauge that the learner tries, or null where what it shows is told.
@@ -122,7 +125,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var task = GaugeTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), clue, shown.Id, unchecked(On.Made.Job.Seed + (ulong)nth), this,
             (_, finding) => Seeing(On.Finding(clue.Id, new OwnLook(finding))));
-        return task is null ? null : task with { Job = On.Number };
+        return task is null ? null : task with { Job = On.Logged };
     }
 
     // What the learner looks at, or null where what it shows is told.
@@ -133,7 +136,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         var task = LookTask.Of(
             Words.Of("job.title", ("job", On.Number), ("topic", clue.Name)), On.Topic, clue, asked, On.Made, On.Times(clue.Id), this,
             (_, own) => Seeing(On.Finding(clue.Id, own)));
-        return task is null ? null : task with { Job = On.Number };
+        return task is null ? null : task with { Job = On.Logged };
     }
 
     Block.Table Table(TopicWords words) => new(
@@ -151,11 +154,30 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     string Found(TopicWords words, Clue clue)
     {
         var told = On.Made.Job.Told.Where(f => Is(f, clue)).Select(f => Words.Of("seen.told", ("seen", words.Seen(f))));
-        var own = On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue))
-            .Select((f, i) => i == 0 && !(Phone && On.Made.Job.Told.Any(t => Is(t, clue))) ? words.Seen(f) : Words.Of("seen.again", ("seen", words.Seen(f))));
+        var asked = Phone && On.Made.Job.Told.Any(t => Is(t, clue));
+        var own = Runs(On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue)).Select(words.Seen))
+            .Select((seen, i) => i == 0 && !asked ? seen : Words.Of("seen.again", ("seen", seen)));
         var all = told.Concat(own).ToList();
         if (all.Count == 0) return "";
         return !Phone && On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
+    }
+
+    /// <summary>What was seen, the same again told once with how often.</summary>
+    static List<string> Runs(IEnumerable<string> seen)
+    {
+        List<(string Text, int Times)> runs = [];
+        foreach (var text in seen)
+        {
+            if (runs.Count > 0 && string.Equals(runs[^1].Text, text, StringComparison.Ordinal)) runs[^1] = (text, runs[^1].Times + 1);
+            else runs.Add((text, 1));
+        }
+
+        return [.. runs.Select(r => r.Times switch
+        {
+            1 => r.Text,
+            2 => Words.Of("seen.twice", ("seen", r.Text)),
+            _ => Words.Of("seen.times", ("seen", r.Text), ("n", r.Times)),
+        })];
     }
 
     List<Block> Foot()
@@ -190,8 +212,8 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Digits(world, Phone ? "bench.keys-ask" : "bench.keys"),
         .. Cursor.IsLong(Count(world)) ? [Words.Of(IsTaken ? "bench.key-again" : Phone ? "bench.key-ask" : "bench.key-check")] : IsTaken ? [Words.Of("bench.key-again")] : Array.Empty<string>(),
         .. On.OnOffer.Any(c => c.Safety && On.Times(c.Id) == 0) ? [Words.Of("bench.key-safety")] : Array.Empty<string>(),
-        Words.Of("bench.key-answer"), Words.Of("bench.key-card"),
-        Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
+        Words.Of("bench.key-answer"), On.Sat is null ? Words.Of("bench.key-card") : "",
+        Words.Of(On.Sat is null ? "key.back" : "sit.key-menu"), Words.Of("key.pause"), Words.Of("key.help"),
     ];
 
     static bool Is(Finding finding, Clue clue) => string.Equals(finding.Clue, clue.Id, StringComparison.Ordinal);

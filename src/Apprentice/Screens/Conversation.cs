@@ -1,5 +1,8 @@
+using Apprentice.Assess;
+using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
@@ -14,8 +17,17 @@ sealed class Conversation(
 {
     World _world = world;
 
+    /// <summary>How often the clock of a sitting is noted: at least every two seconds, so that a crash costs no more.</summary>
+    public static TimeSpan Pulse { get; } = TimeSpan.FromSeconds(1);
+
+    /// <summary>The folder of sealed papers.</summary>
+    public PaperFolder Papers { get; init; } = new("papers");
+
     /// <summary>The screen that is shown.</summary>
     public Screen Screen { get; private set; } = Start.Of(world);
+
+    /// <summary>True while the clock of a sitting runs.</summary>
+    public bool Beats => _world.Sitting is { End: null, RunningSince: not null };
 
     /// <summary>First line of the body that is shown, or null to follow the marked line.</summary>
     public int? Scroll { get; private set; }
@@ -24,7 +36,14 @@ sealed class Conversation(
     public World World => _world;
 
     /// <summary>What stands on the screen.</summary>
-    public Page Page => Screen.Show(_world);
+    public Page Page => Beats && Screen is not PauseScreen ? Clocked(Screen.Show(_world)) : Screen.Show(_world);
+
+    /// <summary>Opens at another screen than the first.</summary>
+    public Conversation OpenedAt(Screen screen)
+    {
+        Screen = screen;
+        return this;
+    }
 
     /// <summary>Takes a key.</summary>
     /// <param name="key">The key.</param>
@@ -32,6 +51,8 @@ sealed class Conversation(
     /// <returns>False when the program is to end.</returns>
     public bool Press(Input key, PageSize size)
     {
+        if (_world.Seat is not null && clock is not null) _world = _world with { Now = clock() };
+        if (Beats && Sit.IsTimeUp(_world)) return Follow(Sit.TimeUp(_world));
         if (Step(key, size) is { } step)
         {
             Scroll = Math.Clamp((Scroll ?? 0) + step, 0, Layout.Furthest(Page, size));
@@ -39,8 +60,23 @@ sealed class Conversation(
         }
         if (key.Press != Screens.Press.Tick) Scroll = null;
         var turn = Everywhere(key) ?? (key.Press == Screens.Press.Tick ? Turn.To(Screen) : Screen.Press(_world, key));
+        return Follow(turn);
+    }
+
+    /// <summary>Notes that the clock of a sitting runs, and ends it when its time is up. Does nothing at other times.</summary>
+    public void Beat()
+    {
+        if (!Beats || clock is null) return;
+        _world = _world with { Now = clock() };
+        Follow(Sit.IsTimeUp(_world) ? Sit.TimeUp(_world) : Turn.To(Screen, new LogEntry.SittingTicked(_world.Seat?.Paper.Id ?? "")));
+    }
+
+    bool Follow(Turn turn)
+    {
         if (turn.Changes.Count > 0) _world = _world.With(turn.Changes, keeping);
         foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
+        if (turn.Keeps is { } keeps) _world = keeps(_world);
+        if (turn.Errand is { } errand) return Follow(errand(_world, Papers));
         if (turn.Erases is { } person && keeping is not null) _world = _world with { History = keeping.Erase(person) };
         Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Moves is { } moved && keeping is not null ? keeping.Move(moved) : sheet.Text)) : turn.Next;
         if (clock is not null) _world = _world with { Now = clock() };
@@ -67,6 +103,8 @@ sealed class Conversation(
             _ => null,
         };
     }
+
+    Page Clocked(Page page) => page with { Right = Words.Of("sit.right", ("right", page.Right), ("left", Sit.Left(_world))).Trim() };
 
     Turn Aside() => Turn.To(new PauseScreen(Screen), new LogEntry.Paused(Screen.Job));
 }

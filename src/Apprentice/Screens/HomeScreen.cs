@@ -54,6 +54,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
         'Q' => Turn.Quit(this),
+        'R' when Assess.ResultListScreen.ForCandidate(world, this) is { } results => Turn.To(results),
         { } letter and not ' ' when Letters.IndexOf(letter) is >= 0 and var line => Take(world, line),
         _ => null,
     };
@@ -83,7 +84,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     {
         if (Start.Open(world) is not { } past) return Turn.To(this);
         return BenchJob.Again(world, past) is { } job
-            ? Turn.To(BenchScreen.Of(job))
+            ? Turn.To(BenchScreen.Of(job with { Session = Session.Of(world, past) }))
             : Turn.To(this with { Note = Words.Of("home.left-changed", ("job", past.Started.Job)) });
     }
 }

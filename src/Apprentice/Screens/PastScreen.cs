@@ -21,15 +21,15 @@ sealed record PastScreen : ChoiceScreen
                 new Block.Gap(),
                 new Block.Table(
                     [new(Words.Of("past.job"), Right: true), new(Words.Of("past.topic")), new(Words.Of("past.short")), new(Words.Of("past.when"), Drop: true), new("")],
-                    Rows(Jobs(world).Select(j => Cells(world, j)))),
+                    Rows([.. Results(world) is null ? [] : new[] { (string[])["", Words.Of("past.results"), "", "", ""] }, .. Jobs(world).Select(j => Cells(world, j))])),
             ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Jobs(world).Count;
+    protected override int Count(World world) => Jobs(world).Count + Above(world);
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Open(world, Jobs(world)[line], this);
+    protected override Turn Take(World world, int line) => line < Above(world) && Results(world) is { } results ? Turn.To(results) : Open(world, Jobs(world)[line - Above(world)], this);
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(new HomeScreen());
@@ -42,6 +42,11 @@ sealed record PastScreen : ChoiceScreen
             ? Turn.To(new GradeScreen(job, given, job.Grade(given), Past: true) { Below = below })
             : Turn.To(new OldGradeScreen(past) { Below = below });
     }
+
+    // Results of tests stand above the jobs.
+    Screen? Results(World world) => Assess.ResultListScreen.ForCandidate(world, this);
+
+    int Above(World world) => Results(world) is null ? 0 : 1;
 
     static List<PastJob> Jobs(World world) => [.. world.History.JobsOf(world.Person).Where(j => j.Given is not null).Reverse()];
 

@@ -18,18 +18,19 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
         [
             new Block.Gap(),
             new Block.Gap(),
-            new Block.Text(Words.Of("pause.text"), 4),
+            new Block.Text(Words.Of(world.Seat is null ? "pause.text" : "sit.pause-text"), 4),
             new Block.Gap(),
-            new Block.Table([new("")], Rows(Choices.Select(c => (string[])[Words.Of($"pause.{c}")]))),
+            new Block.Table([new("")], Rows(Choices.Take(Count(world)).Select(c => (string[])[Words.Of($"pause.{c}")]))),
         ],
         [Digits(world), Words.Of("key.enter-go")]);
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Choices.Length;
+    protected override int Count(World world) => world.Seat is null ? Choices.Length : 1;
 
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line switch
     {
+        0 when world.Seat is not null => Turn.To(Below),
         0 => PinScreen.Before(world, world.Person, Below, this),
         1 => Turn.To(new WhoScreen()),
         _ => Turn.To(new OwnWantScreen(this)),

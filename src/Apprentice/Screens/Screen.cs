@@ -1,3 +1,4 @@
+using Apprentice.Assess;
 using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 
@@ -33,6 +34,12 @@ abstract record Screen
 /// <param name="Erases">The person who is taken out of the log for good, or null.</param>
 sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = false, Sheet? Sheet = null, string? Erases = null)
 {
+    /// <summary>What changes in memory alone, after the entries: the desk's key, the paper that is sat; null for nothing.</summary>
+    public Func<World, World>? Keeps { get; init; }
+
+    /// <summary>Work that needs files of papers or chance, after the entries; what it gives follows in place of <see cref="Next"/>. Null for none.</summary>
+    public Func<World, PaperFolder, Turn>? Errand { get; init; }
+
     /// <summary>Changes that are laid over the shipped topics and lessons from now on.</summary>
     public IReadOnlyList<Change> Changes { get; init; } = [];
 

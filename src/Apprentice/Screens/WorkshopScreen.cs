@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Engine.Learning;
 using Apprentice.Reports;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
@@ -54,6 +55,7 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
         (Words.Of("lead.month"), Month(world), () => Turn.To(new MonthScreen(world.History.MonthTopics, this))),
         (Words.Of("lead.bikes"), Words.Of("lead.bikes-note", ("n", world.History.Notebook.Reports.Count(r => r.IsOpen))), () => Turn.To(new LeadBikesScreen(this))),
         (Words.Of("lead.print"), Words.Of("lead.print-note"), () => Print(world)),
+        (Words.Of("lead.desk"), Words.Of("lead.desk-note"), () => Turn.To(new DeskScreen(this with { Note = "" }))),
         .. world.History.Workshop is { } workshop ? [(Words.Of("lead.pin"), Words.Of("lead.pin-note"), () => Turn.To(new PinSetScreen(workshop.Lead, this)))] : Array.Empty<(string, string, Func<Turn>)>(),
     ];
 

@@ -1,6 +1,8 @@
+using Apprentice.Assess;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
+using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
@@ -22,11 +24,20 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     /// <summary>When the page that is shown was made; what is due depends on it.</summary>
     public DateTimeOffset Now { get; init; }
 
+    /// <summary>The key of the lead's desk while it is open, or null: in memory only.</summary>
+    public byte[]? DeskKey { get; init; }
+
+    /// <summary>The paper that is sat at this machine now, or null: in memory only. While it is there nothing else can be reached.</summary>
+    public Seat? Seat { get; init; }
+
+    /// <summary>The sitting at this machine now, or null before it has begun.</summary>
+    public Sitting? Sitting => Seat is { } seat ? History.Assessments.SittingOf(seat.Paper.Id) : null;
+
     /// <summary>The person at the machine, or null.</summary>
     public string? Person => History.Current;
 
-    /// <summary>The name for the top line, or empty.</summary>
-    public string Who => Person ?? "";
+    /// <summary>The name for the top line, or empty: in a sitting that of the candidate.</summary>
+    public string Who => Seat?.Paper.Candidate ?? Person ?? "";
 
     /// <summary>Topics that are practised here: the workshop's choice, or all.</summary>
     public IReadOnlyList<Workbench> Practised => History.Workshop is { } workshop && Benches.Any(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))

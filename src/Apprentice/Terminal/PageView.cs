@@ -38,7 +38,18 @@ sealed class PageView : Runnable
     protected override void OnIsRunningChanged(bool newIsRunning)
     {
         base.OnIsRunningChanged(newIsRunning);
-        if (newIsRunning) Rewind();
+        if (!newIsRunning) return;
+        Rewind();
+        App?.AddTimeout(Conversation.Pulse, Beat);
+    }
+
+    // The clock of a sitting: at other times nothing happens.
+    bool Beat()
+    {
+        if (!_conversation.Beats) return true;
+        _conversation.Beat();
+        SetNeedsDraw();
+        return true;
     }
 
     /// <inheritdoc/>

@@ -76,6 +76,19 @@ public class SittingTests
     }
 
     [Fact]
+    public void Jobs_before_the_last_check_are_closed_answered_or_not()
+    {
+        var log = new List<Logged> { new(Nine, Started), new(Nine, Answer(1)), new(Nine, new LogEntry.SittingWidened(Paper, 16)) };
+        var sitting = Of(log);
+        Assert.Equal((12, 16, 13), (sitting.Closed, sitting.Places, sitting.NextPlace()));
+        Assert.Equal([13, 14, 15, 16], sitting.Open);
+        for (var place = 13; place <= 16; place++) log.Add(new(Nine, Answer(place)));
+        Assert.True(Of(log).CheckDue);
+        Assert.False(Of(log).BreakDue);
+        Assert.Equal(5, Of(log).Answered);
+    }
+
+    [Fact]
     public void After_the_end_nothing_changes()
     {
         var log = new List<Logged> { new(Nine, Started), new(Nine.AddMinutes(1), new LogEntry.SittingEnded(Paper, SittingEnd.HandedIn)) };

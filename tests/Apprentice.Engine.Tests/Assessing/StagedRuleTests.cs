@@ -1,6 +1,8 @@
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Assessing.Numbers;
+using Apprentice.Engine.Cases;
 using Apprentice.Engine.Quantities;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Tests.Assessing;
 
@@ -88,6 +90,7 @@ public class StagedRuleTests
     [Theory]
     [InlineData("person and topic", 0.45)]
     [InlineData("learning", 0.57)]
+    [InlineData("tiring", 0.42)]
     [InlineData("guessing", 0.72)]
     [InlineData("a bad sort of job", 0.21)]
     public void Where_the_model_is_wrong_the_chance_is_off_by_so_much(string how, double found)
@@ -129,6 +132,7 @@ public class StagedRuleTests
             {
                 "person and topic" => 1 / (1 + Math.Exp(-(Math.Log(4) + effects[n % 4]))),
                 "learning" => Math.Min(1, 0.78 + (n * 0.04 / 18)),
+                "tiring" => Math.Max(0, 0.82 - (n * 0.04 / 18)),
                 "guessing" => 0.8 + (0.2 * 0.2),
                 _ => n % 12 == 5 ? 0.2 : 0.8,
             };
@@ -152,5 +156,31 @@ public class StagedRuleTests
         }
 
         return ((double)passed / People, (double)jobs / People);
+    }
+
+    [Theory]
+    [InlineData(36)]
+    [InlineData(28)]
+    [InlineData(20)]
+    public void A_table_that_is_cut_off_decides_at_its_last_check(int most)
+    {
+        var rule = StagedRule.Default.UpTo(most);
+        Assert.Null(rule.Fault);
+        Assert.Equal(most, rule.Most);
+        Assert.Equal(1, rule.For(0.8).Passed + rule.For(0.8).NotYet, 1e-12);
+        Assert.True(rule.For(0.95).Passed > rule.For(0.8).Passed);
+    }
+
+    [Theory]
+    [InlineData(3, 1, 4, 2)]
+    [InlineData(0, 0, 0, 0)]
+    [InlineData(5, 2, 6, 3)]
+    public void Wishes_fill_as_many_of_the_twelve_as_they_say(int suggests, int open, int phone, int photo)
+    {
+        var wishes = new PlanWishes(suggests, open, phone, photo);
+        var selects = Enumerable.Range(0, 12).Select(wishes.SelectAt).ToList();
+        Assert.Equal((suggests, open), (selects.Count(s => s == Selection.SuggestsChange), selects.Count(s => s == Selection.LeavesTwoOpen)));
+        var offers = Enumerable.Range(0, 12).Select(wishes.OfferAt).ToList();
+        Assert.Equal((phone, photo), (offers.Count(o => o == Channel.Phone), offers.Count(o => o == Channel.Photo)));
     }
 }

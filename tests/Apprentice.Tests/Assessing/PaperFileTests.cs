@@ -176,16 +176,6 @@ public sealed class PaperFileTests
         Assert.Equal(System.Security.Cryptography.Rfc2898DeriveBytes.Pbkdf2("Password", salt, Seal.Rounds, System.Security.Cryptography.HashAlgorithmName.SHA256, 32), Seal.KeyOf("Password", salt, Seal.Rounds));
     }
 
-    [Fact]
-    public void An_appeal_opens_by_its_own_code_alone()
-    {
-        var papers = new AppealPapers("7F2ABC", "Sam", "the tape said 622", Sams.Jobs[0], Sitting().JobAt(1), Result(SatPaper.Of(Sitting())).Jobs[0]);
-        var (file, code) = AppealFile.Sealed(papers);
-        Assert.Equivalent(papers, AppealFile.Open(file, code), strict: true);
-        Assert.Throws<SealException>(() => AppealFile.Open(file, Sealed.Code));
-        Assert.Throws<SealException>(() => AppealFile.Open(Changed(file, file.Length - 5), code));
-    }
-
     static byte[] Key() => PaperFile.OpenAtDesk(Sealed.File, DeskKey).SittingKey;
 
     static string Refusal(byte[] file, Assessments assessments, byte[] key) => Assert.Throws<SealException>(() => ResultFile.Collect(file, assessments, _ => key)).Message;

@@ -1,5 +1,7 @@
 using System.Text.RegularExpressions;
 using Apprentice.Content;
+using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Cases;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -36,7 +38,9 @@ public sealed partial class WordsTests
     [Fact]
     public void Every_key_in_the_source_has_its_words()
     {
-        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal).Where(k => !k.EndsWith(".md", StringComparison.Ordinal) && !Words.Keys.Contains(k, StringComparer.Ordinal));
+        var subjects = Words.Keys.Select(k => k.Split('.')[0]).ToHashSet(StringComparer.Ordinal);
+        var missing = Sources().SelectMany(s => Literal().Matches(s).Select(m => m.Groups["key"].Value)).Distinct(StringComparer.Ordinal)
+            .Where(k => subjects.Contains(k.Split('.')[0]) && !IsFile(k) && !Words.Keys.Contains(k, StringComparer.Ordinal));
         Assert.Empty(missing);
     }
 
@@ -70,6 +74,7 @@ public sealed partial class WordsTests
     /// <summary>Keys that the source puts together from an enumeration or a list of its own.</summary>
     static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" or "leave" && Parts().Any(p => Built(key, p))
         || Learnt().Contains(key, StringComparer.Ordinal)
+        || Assessed().Contains(key, StringComparer.Ordinal)
         || (key.StartsWith("figure.", StringComparison.Ordinal) && Drawn().Contains(key, StringComparer.Ordinal))
         || (key.EndsWith("-long", StringComparison.Ordinal) && Words.Keys.Contains(key[..^"-long".Length], StringComparer.Ordinal));
 
@@ -85,6 +90,25 @@ public sealed partial class WordsTests
         .. Enum.GetNames<ClueFamily>().Select(f => "trust.family." + f),
         "sure.sentence", "sure.few", "trust.linked",
     ];
+
+    /// <summary>Keys made of an outcome, a standing, a level, a decision and the like, and the rules of marks.</summary>
+    static IEnumerable<string> Assessed() =>
+    [
+        .. Enum.GetNames<Outcome>().SelectMany(o => (string[])["outcome." + o, "outcome.short." + o]),
+        .. Enum.GetValues<Standing>().Where(s => s != Standing.Counted).Select(s => "standing." + s),
+        .. Enum.GetNames<PermissionLevel>().Select(l => "level." + l),
+        .. Enum.GetNames<Missing>().Select(m => "missing." + m),
+        .. Enum.GetNames<PermissionState>().Select(s => "state." + s),
+        .. Enum.GetNames<AppealDecision>().SelectMany(d => (string[])["appeals." + d, "appeals.may." + d, "appeal.said." + d]),
+        .. Enum.GetNames<Channel>().Select(c => "sort.seen." + c),
+        .. Enum.GetNames<Selection>().Select(s => "sort.first." + s),
+        .. Enum.GetNames<PitfallClass>().Select(c => "whyask." + c),
+        .. new[] { Prior.Flat, Prior.Favourable }.Select(p => "firm.view." + p.Name),
+        .. ((string[])["use", "kits", "candidate", "group", "csv", "xapi"]).SelectMany(r => (string[])["reports." + r, $"reports.{r}-note"]),
+    ];
+
+    [Fact]
+    public void Every_outcome_standing_and_state_has_its_words() => Assert.Empty(Assessed().Except(Words.Keys, StringComparer.Ordinal));
 
     [Fact]
     public void Every_habit_reason_and_skill_has_its_words() => Assert.Empty(Learnt().Except(Words.Keys, StringComparer.Ordinal));
@@ -106,9 +130,11 @@ public sealed partial class WordsTests
         "stay", "help", "pause", "quit",
     ];
 
+    static bool IsFile(string text) => text.EndsWith(".md", StringComparison.Ordinal) || text.EndsWith(".html", StringComparison.Ordinal) || text.EndsWith(".json", StringComparison.Ordinal);
+
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>(answer|bench|card|choice|confirm|drill|figure|first|gauge|grade|guide|help|home|job|key|lesson|lessons|look|name|own|paper|past|pause|people|plain|plate|published|reading|readings|real|scale|search|seen|sheet|source|sources|spoken|stand|story|strength|topics|try|unused|who|why|words|workshop|wrong)\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>[a-z]+\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

@@ -1,3 +1,4 @@
+using Apprentice.Assess;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
@@ -34,15 +35,18 @@ sealed class Talk
     }
 
     public Talk(bool plain, IReadOnlyList<Topic> topics, Library library, LogEntry[] before, WorkshopCopy copy)
-        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain, library, copy)
+        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain, library, copy: copy)
     {
     }
 
-    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, WorkshopCopy? copy = null)
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, string? papers = null, WorkshopCopy? copy = null)
     {
         Entries.AddRange(log);
         var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty, Copy = copy ?? WorkshopCopy.Empty };
-        _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase));
+        _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase))
+        {
+            Papers = new PaperFolder(papers ?? "papers"),
+        };
     }
 
     public List<Logged> Entries { get; } = [];
@@ -63,6 +67,13 @@ sealed class Talk
     public string Text => TextAt(Size);
 
     public string TextAt(PageSize size) => string.Join('\n', Layout.Of(_conversation.Page, size, _conversation.Scroll).Select(l => l.Text.TrimEnd())) + "\n";
+
+    /// <summary>Goes to a screen at once.</summary>
+    public Talk At(Screen screen)
+    {
+        _conversation.OpenedAt(screen);
+        return this;
+    }
 
     /// <summary>Presses keys: characters one by one; words in braces for the others: "1{Enter}".</summary>
     public Talk Keys(string keys)

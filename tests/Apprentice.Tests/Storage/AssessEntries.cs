@@ -31,6 +31,7 @@ static class AssessEntries
         new LogEntry.SittingWidened("7F2", 16),
         new LogEntry.SittingEnded("7F2", SittingEnd.Decided),
         new LogEntry.PaperMarked(Result, Published: true),
+        new LogEntry.PaperMarked(Result with { Jobs = [Mark with { Record = Record }, Mark with { Record = Record with { Given = null, Judged = null } }] }, Published: false),
         new LogEntry.SafetyTalked("7F2", "Jo", "the cable that slips"),
         new LogEntry.SafetyAgainMarked("7F2", [Mark]),
         new LogEntry.PaperQuestioned("7F2", 1, "the tape said 622"),
@@ -40,6 +41,8 @@ static class AssessEntries
         new LogEntry.PermissionSigned(new Signature("Sam", Plan.Permission, PermissionLevel.Alone, "Jo", Day, Day.AddYears(1), "7F2", Plan.Topics, SetByOnePerson: true)),
         new LogEntry.OrderCountersigned("Sam", Plan.Permission, "Jo", Right: true, "tyre for 622"),
         new LogEntry.PermissionTakenBack("Sam", Plan.Permission, "Jo", "three wrong orders"),
+        new LogEntry.KitMade("K7M2QX", Plan.Permission, 20, "apprentice kit 1"),
+        new LogEntry.KitEntered("K7M2QX", "Sam", "Jo", [new KitMark(1, Plan.Families[0].Key, "v1", "120", Sound: true, SafetyError: false, NextRight: false)]),
     ];
 
     static TestPlan Plan => new()
@@ -74,5 +77,22 @@ static class AssessEntries
         Values = new Dictionary<string, string>(StringComparer.Ordinal) { ["part"] = "0.25" },
         Readings = 3,
         ReadingsRight = 2,
+    };
+
+    static JobRecord Record => new()
+    {
+        Family = Plan.Families[0],
+        Fresh = 1,
+        Told = [new Finding("said", Channel.Phone, new Seen.Named("not-known"))],
+        Looks = [new LookTaken(new Look("tape", 0, 622.5, 1), new Finding("tape", Channel.Bench, new Seen.Reading(622), 1))],
+        Unused = [new Finding("plate", Channel.Bench, new Seen.Hidden())],
+        Given = new Given([new PartAnswer("rim", "r622", 9)], [new Choice.Order("tyre-622")], null, null, null, Forced: false),
+        Was = [("rim", "r622")],
+        Story = ["wrong-tyre"],
+        Judged = new Judged(
+            [new PartJudged("rim", null, [new ClassBelief(["r622"], 0.9), new ClassBelief(["r630", "none"], 0.1)], 0.95, 0.5, JudgedBy.Formula, Own: true)],
+            [new OrderJudged("tyre", new Choice.Order("tyre-622"), 1.5, new Choice.Ask(), 0.5, 25, 0.1, 0.99, 0.96, JudgedBy.Accepted, Own: false), new OrderJudged("tube", new Choice.Wait("tape"), null, new Choice.OrderTwo("a", "b"), 0.5, 25, 0, null, 0, JudgedBy.TooEarly, Own: false)],
+            SafetyFault.TooThin, ["side worn hollow"], "tape", 4, (0.2, 0.99)),
+        Proof = [("rim", new ClassBelief(["r622"], 0.99), true)],
     };
 }

@@ -1,0 +1,93 @@
+using Apprentice.Engine;
+using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Learning;
+using Apprentice.Storage.Papers;
+
+namespace Apprentice.Assess;
+
+/// <summary>What the lead's desk does with papers and results; screens and commands both go through it.</summary>
+static class DeskWork
+{
+    /// <summary>Makes and seals a paper for each candidate, in their order.</summary>
+    /// <param name="plan">The plan.</param>
+    /// <param name="benches">Topics at hand.</param>
+    /// <param name="all">What the log says so far.</param>
+    /// <param name="candidates">For whom; each once.</param>
+    /// <param name="key">The desk's key.</param>
+    /// <param name="folder">Where the sealed files go.</param>
+    /// <exception cref="ArgumentException">A topic is missing or changed, or a sort of job cannot be made.</exception>
+    /// <exception cref="SealException">A file cannot be written.</exception>
+    public static IReadOnlyList<MadePaper> Make(TestPlan plan, IReadOnlyList<Workbench> benches, Assessments all, IReadOnlyList<string> candidates, byte[] key, PaperFolder folder)
+    {
+        var maker = new PaperMaker(plan, benches);
+        var made = new List<MadePaper>();
+        foreach (var candidate in candidates)
+        {
+            var paper = maker.Make(NewNumber(all, made), candidate, all.NextNumber(candidate, plan.Permission), Seal.NewSeed());
+            var (file, code) = PaperFile.Sealed(paper, key);
+            var path = folder.Write(PaperFolder.NameOf(paper.Id, candidate, PaperFolder.PaperEnding), file);
+            var (met, of) = all.MetBefore(candidate, plan);
+            made.Add(new MadePaper(new LogEntry.PaperMade(paper.Id, plan.Permission, candidate, paper.Number), path, code, met, of));
+        }
+
+        return made;
+    }
+
+    /// <summary>Collects a result and marks it.</summary>
+    /// <param name="file">The result's bytes.</param>
+    /// <param name="all">What the log says so far.</param>
+    /// <param name="benches">Topics at hand.</param>
+    /// <param name="key">The desk's key.</param>
+    /// <param name="folder">Where the sealed papers lie.</param>
+    /// <exception cref="SealException">The result is refused; the sentence says why.</exception>
+    public static Collected Collect(byte[] file, Assessments all, IReadOnlyList<Workbench> benches, byte[] key, PaperFolder folder)
+    {
+        OpenedPaper? opened = null;
+        var sat = ResultFile.Collect(file, all, paper =>
+        {
+            if (folder.Sealed(paper) is not { } made) return null;
+            opened = PaperFile.OpenAtDesk(made.Bytes, key);
+            return opened.SittingKey;
+        });
+        if (opened is null) throw new SealException($"The sealed file of paper {sat.Paper} is not there.");
+        try
+        {
+            return sat.Paper == opened.Paper.Id
+                ? new Collected(sat, new LogEntry.PaperMarked(sat.Mark(opened.Paper, benches), Published: false))
+                : new Collected(sat, Again(sat, opened.Paper, benches));
+        }
+        catch (ArgumentException e)
+        {
+            throw new SealException($"The result of paper {sat.Paper}, {sat.Candidate}, cannot be marked here: {e.Message}.", e);
+        }
+    }
+
+    // Fresh safety jobs have places of their own in the paper.
+    static LogEntry.SafetyAgainMarked Again(SatPaper sat, Paper paper, IReadOnlyList<Workbench> benches)
+    {
+        var again = paper.Again ?? throw new ArgumentException("the paper has no fresh safety jobs", nameof(paper));
+        return new LogEntry.SafetyAgainMarked(paper.Id, [.. sat.Mark(again, benches).Jobs.Select((m, i) => m with { Place = paper.SafetyAgain[i].Place })]);
+    }
+
+    static string NewNumber(Assessments all, List<MadePaper> made)
+    {
+        while (true)
+        {
+            var number = Seal.NewPaperNumber();
+            if (all.Papers.All(p => p.Paper != number) && made.All(m => m.Entry.Paper != number)) return number;
+        }
+    }
+}
+
+/// <summary>A paper that was made and sealed.</summary>
+/// <param name="Entry">Its entry for the log.</param>
+/// <param name="File">Where it lies.</param>
+/// <param name="Code">The one-time code: shown once and kept nowhere.</param>
+/// <param name="Met">Sorts of jobs of the plan that the candidate met in papers before.</param>
+/// <param name="Of">Sorts of jobs of the plan.</param>
+sealed record MadePaper(LogEntry.PaperMade Entry, string File, string Code, int Met, int Of);
+
+/// <summary>A result that was collected and marked.</summary>
+/// <param name="Sat">What was sat.</param>
+/// <param name="Entry">Its entry for the log: the marks, not yet told to the candidate.</param>
+sealed record Collected(SatPaper Sat, LogEntry Entry);

@@ -1,0 +1,115 @@
+using Apprentice.Assess;
+using Apprentice.Content;
+
+namespace Apprentice.Screens.Assess;
+
+/// <summary>The lead confirms who sits.</summary>
+/// <param name="Seat">The paper.</param>
+/// <param name="Below">The screen to go back to.</param>
+sealed record SitWhoScreen(Seat Seat, Screen Below) : FieldScreen
+{
+    /// <inheritdoc/>
+    public override bool Pauses => false;
+
+    /// <inheritdoc/>
+    public override Page Show(World world) => new(
+        Words.Of("sit.title", ("paper", Seat.Paper.Id)),
+        Seat.Paper.Candidate,
+        [
+            new Block.Text(Words.Of("sit.who", ("candidate", Seat.Paper.Candidate))),
+            new Block.Gap(),
+            new Block.Text(Words.Of("sit.who-ask", ("candidate", Seat.Paper.Candidate))),
+            new Block.Gap(),
+            .. Field(Words.Of("sit.who-field")),
+        ],
+        [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, string text) => text.Length == 0
+        ? Turn.To(this with { Wrong = Words.Of("sit.who-none") })
+        : string.Equals(text, Seat.Paper.Candidate, StringComparison.OrdinalIgnoreCase)
+            ? Turn.To(this with { Wrong = Words.Of("sit.who-same") })
+            : Turn.To(new SitTimeScreen(Seat, text, this));
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Below);
+}
+
+/// <summary>The usual time, or more for those who need it.</summary>
+/// <param name="Seat">The paper.</param>
+/// <param name="ConfirmedBy">Who confirmed that it is the candidate.</param>
+/// <param name="Below">The screen to go back to.</param>
+sealed record SitTimeScreen(Seat Seat, string ConfirmedBy, Screen Below) : ChoiceScreen
+{
+    static readonly (double Times, string Words)[] Choices = [(1, "sit.time-usual"), (1.25, "sit.time-quarter"), (1.5, "sit.time-half"), (2, "sit.time-double")];
+
+    /// <inheritdoc/>
+    public override bool Pauses => false;
+
+    /// <inheritdoc/>
+    public override Page Show(World world) => new(
+        Words.Of("sit.title", ("paper", Seat.Paper.Id)),
+        Seat.Paper.Candidate,
+        [
+            new Block.Text(Words.Of("sit.time-ask")),
+            new Block.Gap(),
+            new Block.Table([new(""), new("")], Rows(Choices.Select(c => (string[])[Words.Of(c.Words), Words.Of("sit.time-min", ("n", Seat.Paper.Rule.First), ("minutes", Spoken.Minutes(Minutes(c.Times))))]))),
+            new Block.Gap(),
+            new Block.Text(Words.Of("sit.time-plain")),
+        ],
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back")]);
+
+    /// <inheritdoc/>
+    protected override int Count(World world) => Choices.Length;
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line) => Turn.To(new SitRulesScreen(Seat, ConfirmedBy, Choices[line].Times, this));
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Below);
+
+    double Minutes(double times) => Seat.Paper.Rule.First * Seat.Paper.MinutesPerJob * times;
+}
+
+/// <summary>The rules, before the clock starts.</summary>
+/// <param name="Seat">The paper.</param>
+/// <param name="ConfirmedBy">Who confirmed that it is the candidate.</param>
+/// <param name="Multiplier">More time for those who need it.</param>
+/// <param name="Below">The screen to go back to.</param>
+sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, Screen Below) : ChoiceScreen
+{
+    static readonly string[] Rules = ["sit.rule-jobs", "sit.rule-order", "sit.rule-sound", "sit.rule-silent", "sit.rule-kept", "sit.rule-clock"];
+
+    /// <inheritdoc/>
+    public override bool Pauses => false;
+
+    /// <inheritdoc/>
+    public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override Page Show(World world) => new(
+        Words.Of("sit.rules"),
+        Seat.Paper.Candidate,
+        [
+            .. Rules.Select(r => new Block.Text(Words.Of(r, Values()))),
+            new Block.Gap(Drop: true),
+            new Block.Table([new("")], Rows([[Words.Of("sit.start")], [Words.Of("sit.not-now")]])),
+        ],
+        [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back")]);
+
+    /// <inheritdoc/>
+    protected override int Count(World world) => 2;
+
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line) => line == 0 ? Sit.Begin(world, Seat, ConfirmedBy, Multiplier) : Back(world);
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Below);
+
+    Dictionary<string, object> Values() => new(StringComparer.Ordinal)
+    {
+        ["first"] = Seat.Paper.Rule.First,
+        ["most"] = Seat.Paper.Rule.Most,
+        ["minutes"] = Spoken.Minutes(Seat.Paper.Rule.First * Seat.Paper.MinutesPerJob * Multiplier),
+    };
+}
