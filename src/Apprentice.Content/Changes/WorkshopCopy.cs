@@ -36,6 +36,12 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     /// <summary>Every change that does not fit the shipped files any more, with its file and line. It stays in its file and is left out until it fits.</summary>
     public IReadOnlyList<Fault> Faults => [.. Files.SelectMany(f => Compose(f).Faults).OrderBy(f => f.Line)];
 
+    /// <summary>Short names of the topics, by alphabet.</summary>
+    public IReadOnlyList<string> TopicIds => [.. shipped.Keys.Where(p => p.StartsWith(Topics, StringComparison.Ordinal)).Select(System.IO.Path.GetFileNameWithoutExtension).OfType<string>().Order(StringComparer.Ordinal)];
+
+    /// <summary>Paths of all files, by alphabet.</summary>
+    public IReadOnlyList<string> Paths => [.. shipped.Keys.Order(StringComparer.Ordinal)];
+
     /// <summary>This copy with more changes.</summary>
     public WorkshopCopy With(IEnumerable<Change> more) => new(shipped, [.. changes, .. more], register);
 
