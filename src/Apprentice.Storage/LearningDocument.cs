@@ -19,6 +19,11 @@ static class LearningDocument
             ["before"] = e.Before,
             ["after"] = e.After,
         },
+        LogEntry.SessionPlanned e => new()
+        {
+            ["person"] = e.Person,
+            ["jobs"] = new BsonArray(e.Jobs.Select(j => new BsonDocument { ["topic"] = j.Topic, ["request"] = JobFields.Of(j.Draw.Request), ["seed"] = unchecked((long)j.Draw.Seed) })),
+        },
         LogEntry.PinSet e => new() { ["person"] = e.Person, ["hash"] = e.Hash },
         LogEntry.HabitTold e => new() { ["person"] = e.Person, ["habit"] = e.Habit.ToString() },
         LogEntry.AimedAt e => new() { ["person"] = e.Person, ["habit"] = e.Habit.ToString() },
@@ -32,6 +37,9 @@ static class LearningDocument
     {
         nameof(LogEntry.Updated) => new LogEntry.Updated(
             d["job"].AsInt32, d["look"].AsInt32, d["part"].AsString, d["of"].AsString, d["before"].AsInt32, d["after"].AsInt32),
+        nameof(LogEntry.SessionPlanned) => new LogEntry.SessionPlanned(
+            JobFields.Text(d["person"]),
+            [.. d["jobs"].AsArray.Select(j => new PlannedJob(j["topic"].AsString, new Draw(JobFields.ToRequest(j["request"].AsDocument), unchecked((ulong)j["seed"].AsInt64))))]),
         nameof(LogEntry.PinSet) => new LogEntry.PinSet(d["person"].AsString, JobFields.Text(d["hash"])),
         nameof(LogEntry.HabitTold) => new LogEntry.HabitTold(d["person"].AsString, Enum.Parse<Habit>(d["habit"].AsString)),
         nameof(LogEntry.AimedAt) => new LogEntry.AimedAt(d["person"].AsString, Enum.Parse<Habit>(d["habit"].AsString)),

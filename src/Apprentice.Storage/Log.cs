@@ -11,6 +11,7 @@ public sealed class Log : IDisposable
     public const int Schema = 1;
 
     const int HeadAt = 32;
+    const int AtOnce = 5000;
 
     readonly FileStream _lock;
     readonly string _path;
@@ -104,13 +105,30 @@ public sealed class Log : IDisposable
     // The file into which the database writes first.
     static string Beside(string path) => Path.Combine(Path.GetDirectoryName(path) ?? "", $"{Path.GetFileNameWithoutExtension(path)}-log{Path.GetExtension(path)}");
 
-    /// <summary>All entries, oldest first.</summary>
+    /// <summary>All entries, oldest first, at once.</summary>
     /// <exception cref="LogException">An entry cannot be read.</exception>
-    public IReadOnlyList<Logged> Read()
+    public IReadOnlyList<Logged> Read() => [.. Entries()];
+
+    /// <summary>All entries, oldest first, one after the other. So a long log is never held whole: the database keeps every page that one query has touched.</summary>
+    /// <exception cref="LogException">An entry cannot be read.</exception>
+    public IEnumerable<Logged> Entries()
+    {
+        var after = long.MinValue;
+        while (true)
+        {
+            var (entries, last) = Next(after);
+            foreach (var entry in entries) yield return entry;
+            if (entries.Count < AtOnce) yield break;
+            after = last;
+        }
+    }
+
+    (List<Logged> Entries, long Last) Next(long after)
     {
         try
         {
-            return [.. _entries.FindAll().OrderBy(d => d["_id"].AsInt64).Select(EntryDocument.Read)];
+            var documents = _entries.Query().Where(Query.GT("_id", after)).OrderBy("_id").Limit(AtOnce).ToList();
+            return ([.. documents.Select(EntryDocument.Read)], documents.Count == 0 ? after : documents[^1]["_id"].AsInt64);
         }
         catch (Exception e) when (e is not (IOException or UnauthorizedAccessException or LogException))
         {

@@ -1,6 +1,7 @@
 using System.Security.Cryptography;
 using Apprentice.Assess;
 using Apprentice.Content;
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
@@ -46,10 +47,14 @@ public static class Shell
             log.Append(logged);
             return logged;
         }
-        var history = History.Of(log.Read());
+        var history = History.Of(log.Entries());
         if (history.Luck is null) history = history.With(Append(new LogEntry.Began(options.Luck ?? BitConverter.ToInt64(RandomNumberGenerator.GetBytes(8)))));
-        var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Now = options.Clock.GetLocalNow() };
-        var conversation = new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p)))
+        _ = history.Book; // so that no page has to wait for it
+        var world = new World([.. options.Topics.Select(t => new Workbench(t))], history) { Plain = options.Plain is not null, Library = options.Library, Copy = options.Copy, Now = options.Clock.GetLocalNow() };
+        var conversation = new Conversation(world, Append, Save, options.Clock.GetLocalNow, new Keeping(p => Records.Write(p, PersonEntries.Of(log.Read(), p)), p => Erase(log, p))
+        {
+            Changes = changes => options.Folder?.Write(changes),
+        })
         {
             Papers = PaperFolder.Beside(options.DataFile),
         };
@@ -114,6 +119,12 @@ public sealed record ShellOptions(string DataFile, IReadOnlyList<Topic> Topics, 
 
     /// <summary>The sealed paper that is sat, or null for the program as a whole.</summary>
     public string? Paper { get; init; }
+
+    /// <summary>The shipped topics and lessons with the workshop's changes over them.</summary>
+    public WorkshopCopy Copy { get; init; } = WorkshopCopy.Empty;
+
+    /// <summary>Where the changes are kept, or null for nowhere.</summary>
+    public WorkshopFolder? Folder { get; init; }
 
     /// <summary>Where plain lines come from and go to, or null for the full screen.</summary>
     public PlainDesk? Plain { get; init; }

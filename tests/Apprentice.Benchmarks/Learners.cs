@@ -29,20 +29,29 @@ static class Learners
 
     static void Orders()
     {
-        const int Workshops = 20;
+        const int Workshops = 30;
         foreach (var (along, seed) in new[] { (0, Tuned), (1, Tuned), (0, Fresh), (1, Fresh) })
         {
-            var planned = MeanJobs(Order.Planned, seed, Workshops, along);
-            var random = MeanJobs(Order.Random, seed, Workshops, along);
-            var blocks = MeanJobs(Order.Blocks, seed, Workshops, along);
+            var planned = Jobs(Order.Planned, seed, Workshops, along);
+            var random = Jobs(Order.Random, seed, Workshops, along);
+            var blocks = Jobs(Order.Blocks, seed, Workshops, along);
+            var (ratio, error) = Ratio(planned, random);
             Console.WriteLine(
                 $"jobs to 8 of 10 on each of {Skills} skills, {along} other skill practised along, {People * Workshops} learners, seed {seed}{(seed == Tuned ? " (the rule was tuned on it)" : "")}: " +
-                $"planned {planned:0}, random {random:0}, blocks of five {blocks:0}; planned/random {planned / random:0.00} (goal at most 0.60)");
+                $"planned {planned.Average():0}, random {random.Average():0}, blocks of five {blocks.Average():0}; planned/random {ratio:0.00} +- {1.96 * error:0.00} (goal at most 0.60)");
         }
     }
 
-    static double MeanJobs(Order order, ulong seed, int workshops, int along) =>
-        Enumerable.Range(0, workshops).SelectMany(w => new Workshop(new Rng(seed + (ulong)w), order, along).Run()).Average();
+    // Ratio of two means with its standard error, the workshops being pairs. Source: W. G. Cochran, Sampling Techniques, 3rd edition 1977, 6.4.
+    static (double Ratio, double Error) Ratio(List<double> above, List<double> below)
+    {
+        var ratio = above.Average() / below.Average();
+        var squares = above.Zip(below, (a, b) => (a - (ratio * b)) * (a - (ratio * b))).Sum();
+        return (ratio, Math.Sqrt(squares / (above.Count - 1) / above.Count) / below.Average());
+    }
+
+    static List<double> Jobs(Order order, ulong seed, int workshops, int along) =>
+        [.. Enumerable.Range(0, workshops).Select(w => new Workshop(new Rng(seed + (ulong)w), order, along).Run().Average())];
 
     static void Strengths()
     {

@@ -5,7 +5,20 @@ using BenchmarkDotNet.Running;
 if (args.Contains("--learners"))
 {
     Learners.Print();
-    Log.Print();
+    return;
+}
+
+if (args is ["--pages", var file])
+{
+    FirstPages.Open(file);
+    return;
+}
+
+if (args.Contains("--pages"))
+{
+    var topics = FirstPages.Topics();
+    Log.Print(topics);
+    FirstPages.Print(topics);
     return;
 }
 

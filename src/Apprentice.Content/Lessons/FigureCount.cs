@@ -17,14 +17,18 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
     /// <summary>Counts by topic and by its lessons, and in all.</summary>
     public static IReadOnlyList<FigureCount> Of(IReadOnlyList<Topic> topics, Library library)
     {
-        var all = topics.SelectMany(t => (FigureCount[])[Count(t.Id, OfTopic(t)), Count($"lessons of {t.Id}", OfLessons(t, library))]).ToList();
+        var memory = library.Sources.Concat(topics.SelectMany(t => t.Sources)).Where(IsMemory).Select(s => s.Key).Append("memory").ToHashSet(StringComparer.Ordinal);
+        var all = topics.SelectMany(t => (FigureCount[])[Count(t.Id, OfTopic(t), memory), Count($"lessons of {t.Id}", OfLessons(t, library), memory)]).ToList();
         return [.. all, all.Aggregate(new FigureCount("all", 0, 0, 0, 0, 0, 0), (s, c) => new FigureCount(
             "all", s.Sourced + c.Sourced, s.Practice + c.Practice, s.Judged + c.Judged, s.Memory + c.Memory, s.Worked + c.Worked, s.Unmarked + c.Unmarked))];
     }
 
-    static FigureCount Count(string where, IEnumerable<string> marks)
+    /// <summary>True for a key that stands for no source but somebody's memory: its text in the register says so first.</summary>
+    public static bool IsMemory(Source source) => source.Text.StartsWith("From memory", StringComparison.Ordinal);
+
+    static FigureCount Count(string where, IEnumerable<string> marks, HashSet<string> memory)
     {
-        var by = marks.GroupBy(Class).ToDictionary(g => g.Key, g => g.Count());
+        var by = marks.GroupBy(m => memory.Contains(m) ? 3 : Class(m)).ToDictionary(g => g.Key, g => g.Count());
         return new FigureCount(where, by.GetValueOrDefault(0), by.GetValueOrDefault(1), by.GetValueOrDefault(2), by.GetValueOrDefault(3), by.GetValueOrDefault(4), by.GetValueOrDefault(5));
     }
 
@@ -33,7 +37,6 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
         "" => 5,
         _ when mark.StartsWith("common", StringComparison.Ordinal) || mark == CommonPractice => 1,
         "judgement" => 2,
-        "memory" or "MEM" => 3,
         "sum" => 4,
         _ => 0,
     };
@@ -42,7 +45,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
     {
         foreach (var size in topic.Dimensions)
         {
-            foreach (var nominal in size.Nominals) if (nominal is not null) yield return size.Source;
+            for (var i = 0; i < size.Nominals.Count; i++) if (size.Nominals[i] is not null) yield return size.SourceOf(i);
             foreach (var _ in size.Spreads) yield return "judgement";
         }
 
@@ -84,7 +87,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
             "sum" => "sum",
             "source" => rest[0] == "common-practice" ? CommonPractice : rest[0],
             "published" => topic.Published.FirstOrDefault(p => p.Name == Uri.UnescapeDataString(string.Join('/', rest)))?.Source ?? "",
-            "size" or "spread" => topic.Dimensions.FirstOrDefault(d => d.Id == rest[0]) is { } size && kind == "size" ? size.Source : "judgement",
+            "size" => topic.SourceOf(rest[0], rest[^1]) ?? "",
             "reading" or "slip-reading" => "sum",
             "share" or "step" => topic.Clues.FirstOrDefault(c => c.Id == rest[0])?.Source ?? "",
             _ => "judgement",

@@ -27,7 +27,18 @@ public static class LessonCheck
             .Select(b => new Fault(file, b.Line + 1, "A line ends in the middle of a paragraph: write each paragraph or point in one line."));
         var links = document.Descendants<LinkInline>().Where(l => IsDead(l.Url ?? "", isThere))
             .Select(l => new Fault(file, l.Line + 1, $"The link '{l.Url}' leads nowhere: write the path from this file to one that is there."));
-        return [.. breaks.Concat(links).OrderBy(f => f.Line)];
+        return [.. breaks.Concat(links).Concat(RunTogether(file, text)).OrderBy(f => f.Line)];
+    }
+
+    // A header under a row of another table would be read as one more row of it.
+    static IEnumerable<Fault> RunTogether(string file, string text)
+    {
+        var lines = text.ReplaceLineEndings("\n").Split('\n');
+        for (var i = 2; i < lines.Length; i++)
+        {
+            if (lines[i].StartsWith('|') && lines[i].Contains("--", StringComparison.Ordinal) && lines[i].All(c => c is '|' or '-' or ':' or ' ') && lines[i - 2].StartsWith('|'))
+                yield return new Fault(file, i, "Two tables run together: put an empty line between them.");
+        }
     }
 
     // Links to figures, words and drawings are checked with the topic beside them.

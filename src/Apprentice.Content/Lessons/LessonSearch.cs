@@ -18,7 +18,7 @@ public static class LessonSearch
     /// <param name="most">At most so many.</param>
     public static IReadOnlyList<Hit> Sections(Library library, string query, int most)
     {
-        var asked = Asked(query).Select(word => Names(library.Glossary, word)).ToList();
+        var asked = SizeNames.Grouped(Asked(query)).Select(names => names.Count > 1 ? [.. names] : Names(library.Glossary, names[0])).ToList();
         if (asked.Count == 0) return [];
         var found = library.Lessons.SelectMany(lesson => lesson.Sections.Select((section, i) => (lesson, section, i)))
             .Select(p => (p.lesson, p.i, Head: $"{p.lesson.Title} {p.section.Heading}", Text: TextOf(p.section)))

@@ -21,8 +21,8 @@ public sealed record TryIt(string Provenance, string Want, IReadOnlyList<Finding
     public static (TryIt? Asked, IReadOnlyList<Fault> Faults) Read(string file, LessonSection section, Topic topic)
     {
         var faults = new List<Fault>();
-        var fields = section.Blocks.OfType<LessonBlock.Point>().Select(p => (p.Line, Text: LessonSpan.Plain(p.Spans)))
-            .Select(p => (p.Line, Name: p.Text.Split(':', 2)[0].Trim(), Text: p.Text.Contains(':') ? p.Text.Split(':', 2)[1].Trim() : "")).ToList();
+        var fields = section.Blocks.OfType<LessonBlock.Point>().Select(point => (point.Line, Text: LessonSpan.Plain(point.Spans)))
+            .Select(point => (point.Line, Name: point.Text.Split(':', 2)[0].Trim(), Text: point.Text.Contains(':') ? point.Text.Split(':', 2)[1].Trim() : "")).ToList();
         string Needed(string name, IEnumerable<string> valid)
         {
             var field = fields.FirstOrDefault(f => string.Equals(f.Name, name, StringComparison.OrdinalIgnoreCase));

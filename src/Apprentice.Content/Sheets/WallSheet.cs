@@ -12,6 +12,7 @@ namespace Apprentice.Content.Sheets;
 public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IReadOnlyList<(string Caption, string Svg)> pictures)
 {
     const string VersionMark = "apprentice-topic";
+    const int LongTable = 20;
     readonly StringBuilder _html = new();
     readonly TopicWords _words = new(topic);
 
@@ -24,7 +25,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         _ = _html.Append("<!doctype html>\n<html lang=\"en\">\n<head>\n<meta charset=\"utf-8\">\n")
             .Append($"<meta name=\"{VersionMark}\" content=\"{topic.Id} {topic.Version}\">\n<title>{Safe(topic.Title)}</title>\n<style>\n{Style(paper)}</style>\n</head>\n<body>\n");
         Line("h1", topic.Title);
-        Line("p", Words.Of("sheet.question", ("question", topic.Question)), "lead");
+        Line("p", Words.Of("sheet.question", ("question", Spoken.Capital(topic.Question))), "lead");
         _ = _html.Append("<div class=\"columns\">\n");
         Stops();
         Asks();
@@ -49,22 +50,24 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         return parts.Length == 2 ? (parts[0], parts[1]) : null;
     }
 
-    string State => Words.Of(topic.State switch
+    string State => topic.State switch
     {
-        TopicState.Draft => "sheet.state-draft",
-        TopicState.Checked => "sheet.state-checked",
-        _ => "sheet.state-in-use",
-    });
+        TopicState.Draft => Words.Of("sheet.state-draft"),
+        TopicState.Checked => Words.Of("sheet.state-checked", ("by", topic.CheckedBy)),
+        _ => Words.Of("sheet.state-in-use", ("by", topic.CheckedBy)),
+    };
 
     static string Style(string paper) => $$"""
         @page { size: {{paper}} portrait; margin: 8mm; }
-        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 10.5 : 7.4)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
+        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 8 : 7.7)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
         h1 { font-size: 1.9em; margin: 0 0 1mm; border-bottom: 1mm solid #000; }
         h2 { font-size: 1.15em; margin: 1.8mm 0 .6mm; border-bottom: .3mm solid #000; break-after: avoid; }
         .lead { font-size: 1.1em; margin: 1mm 0 2mm; }
-        .columns { columns: 3; column-gap: 4.5mm; }
+        .columns { columns: {{(paper == "A3" ? 4 : 3)}}; column-gap: 4.5mm; }
         .wide { column-span: all; }
         table { border-collapse: collapse; width: 100%; }
+        tr { break-inside: avoid; }
+        .short { break-inside: avoid; }
         td, th { border: .2mm solid #555; padding: .2mm .8mm; text-align: left; vertical-align: top; }
         ul { margin: 0; padding-left: 4.5mm; }
         li p, li ul { margin-top: 0; margin-bottom: 0; }
@@ -73,8 +76,8 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
         figcaption { font-size: .9em; }
-        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 34 : 22)}}mm; }
-        .foot { font-size: .8em; text-align: right; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
+        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 22)}}mm; }
+        .foot { font-size: .9em; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
 
         """;
 
@@ -101,7 +104,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         {
             Line("h2", part.Question);
             var sizes = topic.Dimensions.Where(d => d.Part == part.Id).ToList();
-            Table([Words.Of("sheet.kind"), .. sizes.Select(d => d.Name)], part.Kinds.Select((k, i) => (IReadOnlyList<string>)[k.Name, .. sizes.Select(d => d.Nominals[i] is { } mm ? Words.Of("spoken.mm", ("n", mm.ToString("0.##"))) : "")]));
+            Table([Words.Of("sheet.kind"), .. sizes.Select(d => d.Name)], [.. part.Kinds.Select((k, i) => (IReadOnlyList<string>)[k.Name, .. sizes.Select(d => d.Nominals[i] is { } mm ? Words.Of("spoken.mm", ("n", mm.ToString("0.##"))) : "")])]);
         }
     }
 
@@ -138,7 +141,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         Line("h2", Words.Of("sheet.checks"));
         Table(
             [Words.Of("bench.check"), Words.Of("sheet.from-to"), Words.Of("bench.with"), Words.Of("bench.min"), Words.Of("sheet.lies")],
-            topic.Clues.Where(c => !c.Safety).Select(c => (IReadOnlyList<string>)[c.Name, c.FromTo, c.Tool, Spoken.Minutes(c.Minutes), c.Lies]));
+            [.. topic.Clues.Where(c => !c.Safety).Select(c => (IReadOnlyList<string>)[c.Name, c.FromTo, c.Tool, Spoken.Minutes(c.Minutes), c.Lies])]);
         _ = _html.Append("</div>\n");
     }
 
@@ -151,9 +154,10 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
 
     void List(IReadOnlyList<string> items) => _ = _html.Append("<ul>\n").AppendJoin("", items.Select(i => $"<li>{Safe(i)}</li>\n")).Append("</ul>\n");
 
-    void Table(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<string>> rows)
+    // A short table stays in one column; a long one may go on in the next, with its header.
+    void Table(IReadOnlyList<string> header, IReadOnlyList<IReadOnlyList<string>> rows)
     {
-        _ = _html.Append("<table>\n<tr>").AppendJoin("", header.Select(h => $"<th>{Safe(h)}</th>")).Append("</tr>\n");
+        _ = _html.Append(rows.Count > LongTable ? "<table>\n<thead><tr>" : "<table class=\"short\">\n<thead><tr>").AppendJoin("", header.Select(h => $"<th>{Safe(h)}</th>")).Append("</tr></thead>\n");
         foreach (var row in rows) _ = _html.Append("<tr>").AppendJoin("", row.Select(c => $"<td>{Safe(c)}</td>")).Append("</tr>\n");
         _ = _html.Append("</table>\n");
     }

@@ -30,7 +30,8 @@ static class DrawingReader
         var looks = new LookReader(draft, entry, values);
         var before = draft.Faults.Count;
         Art(draft, entry, figure);
-        var kinds = looks.Kinds(part);
+        var datums = DatumReader.Datums(draft, entry, figure, shown);
+        var kinds = looks.Kinds(part, alike: datums.Count > 0);
         var findings = looks.Findings(shown);
         foreach (var art in entry.Arts.Where(art => !kinds.Concat(findings).Any(look => art.Heading.Is(look.Of))))
             draft.Faults.Add(art.Heading, $"\"{art.Heading.Text}\" is no kind or finding that is drawn here: write its short name behind the opening marks of the text art.");
@@ -46,7 +47,7 @@ static class DrawingReader
             Fixed = values.Of(figure.Parameters.Select(p => (p, fields[p.Name])), part, kind: null, sized: findings.Count == 0),
             Kinds = kinds,
             Findings = findings,
-            Datums = DatumReader.Datums(draft, entry, figure, shown),
+            Datums = datums,
         };
     }
 

@@ -7,12 +7,15 @@ namespace Apprentice.Content.Topics;
 sealed class LookReader(Draft draft, Passage entry, DrawingValues values)
 {
     /// <summary>A look per kind of the part; none when the drawing shows findings only.</summary>
-    public IReadOnlyList<DrawnLook> Kinds(string? part)
+    /// <param name="part">The part, or null.</param>
+    /// <param name="alike">True when kinds without a row are all drawn from the points alone: the drawing says from where to where.</param>
+    public IReadOnlyList<DrawnLook> Kinds(string? part, bool alike)
     {
         var rows = Rows("kind");
         var kinds = part is null ? Names.None("kind") : draft.KindsOf(part);
         var arts = entry.Arts.Where(art => kinds.Has(art.Heading.Text)).ToArray();
         if (rows.Count > 0 && part is null) draft.Faults.Add(rows[0].Line, "A table of kinds needs the field \"Part\": whose kinds are they?");
+        if (alike && part is not null && rows.Count + entry.Arts.Count == 0) return [.. kinds.All.Select(name => new DrawnLook(name, new Dictionary<string, FigureValue>(StringComparer.Ordinal), []))];
         return part is null || rows.Count + arts.Length == 0 ? [] : Looks("kind", kinds, rows, arts, part, sized: true);
     }
 

@@ -24,6 +24,7 @@ static class PlateReader
         ("post", Surface.Post),
         ("tube", Surface.Tube),
         ("rim", Surface.Rim),
+        ("bare metal", Surface.BareMetal),
     ];
 
     /// <summary>The plate of a clue, or null when it names none.</summary>

@@ -12,7 +12,7 @@ static class SizeReader
         var rows = draft.Rows(Headings.Sizes, new Shape(["id", "part", "name", "range", "source"]));
         draft.Dimensions = draft.NamesIn(Headings.Sizes, "size", rows);
         var nominals = draft.Section(Headings.Sizes) is { } section
-            ? draft.Rows(section, new Shape(["size", "kind", "nominal", "spread"]), needed: rows.Count > 0)
+            ? draft.Rows(section, new Shape(["size", "kind", "nominal", "spread"], "source"), needed: rows.Count > 0)
             : [];
         foreach (var row in nominals) _ = draft.Dimensions.Known(row["size"], draft.Faults);
         var bySize = nominals.ToLookup(row => row["size"].Text, StringComparer.Ordinal);
@@ -26,20 +26,22 @@ static class SizeReader
         var kinds = draft.KindsOf(row["part"].Text);
         var nominals = new double?[kinds.Count];
         var spreads = Enumerable.Repeat(1.0, kinds.Count).ToArray();
+        var apart = Enumerable.Repeat("", kinds.Count).ToArray();
         foreach (var sized in rows)
         {
             var (nominal, spread) = (draft.Cells.Length(sized["nominal"]), draft.Cells.Length(sized["spread"]));
+            var mark = sized["source"].IsBlank ? "" : NoteReader.SourceOf(draft, sized["source"], "A nominal size");
             if (spread <= 0) draft.Faults.Add(sized.Line, "A spread must be greater than 0: real parts differ.");
             foreach (var kind in known ? draft.Cells.List(sized["kind"], kinds) : [])
             {
                 var index = kinds.IndexOf(kind);
                 if (nominals[index] is not null) draft.Faults.Add(sized.Line, $"The kind \"{kind}\" has this size twice.");
-                (nominals[index], spreads[index]) = (nominal, spread);
+                (nominals[index], spreads[index], apart[index]) = (nominal, spread, mark);
             }
         }
 
         var source = NoteReader.SourceOf(draft, row["source"], $"The size \"{row["id"].Text}\"");
         var name = draft.Cells.Needed(row, "name");
-        return draft.At(row.Line, new Dimension(row["id"].Text, row["part"].Text, name, nominals, spreads, low, high, source));
+        return draft.At(row.Line, new Dimension(row["id"].Text, row["part"].Text, name, nominals, spreads, low, high, source) { Apart = apart });
     }
 }

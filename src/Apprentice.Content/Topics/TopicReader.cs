@@ -28,7 +28,7 @@ public static class TopicReader
         var draft = new Draft(page, faults);
         PageChecks.Check(page, faults);
         if (!Draft.WellShaped(id)) faults.Add(1, $"\"{id}\" is no short name of a topic: call the file by lower-case letters, digits and hyphens, then .md.");
-        var topic = TopicOf(draft, id, VersionOf(lines), [.. (register ?? []).Where(source => Mentions(lines, source.Key))]);
+        var topic = TopicOf(draft, id, VersionOf(lines), Named(lines, register ?? []));
         TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
     }
@@ -41,7 +41,27 @@ public static class TopicReader
         return Convert.ToHexStringLower(SHA256.HashData(bytes))[..VersionLength];
     }
 
-    // Only the sources that the file names go into the topic.
+    // Only the sources that the file names go into the topic. A key is looked up among the words of the text; one that is no word is looked for.
+    static IReadOnlyList<Source> Named(string text, IReadOnlyList<Source> register)
+    {
+        var words = WordsOf(text);
+        return [.. register.Where(source => words.Contains(source.Key) || (!source.Key.All(IsWord) && Mentions(text, source.Key)))];
+    }
+
+    static HashSet<string> WordsOf(string text)
+    {
+        var words = new HashSet<string>(StringComparer.Ordinal);
+        var known = words.GetAlternateLookup<ReadOnlySpan<char>>();
+        for (var at = 0; at < text.Length; at++)
+        {
+            var start = at;
+            while (at < text.Length && IsWord(text[at])) at++;
+            if (at > start) _ = known.Add(text.AsSpan(start, at - start));
+        }
+
+        return words;
+    }
+
     static bool Mentions(string text, string key)
     {
         for (var at = text.IndexOf(key, StringComparison.Ordinal); at >= 0; at = text.IndexOf(key, at + 1, StringComparison.Ordinal))

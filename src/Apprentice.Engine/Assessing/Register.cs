@@ -7,7 +7,9 @@ namespace Apprentice.Engine.Assessing;
 /// <param name="Permission">Which.</param>
 public sealed record Register(string Person, string Permission)
 {
-    const int Bikes = 3;
+    /// <summary>Real bikes on the bench that a permission needs.</summary>
+    public const int Bikes = 3;
+
     const int Days = 2;
     const int Whys = 3;
 

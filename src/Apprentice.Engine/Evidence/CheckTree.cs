@@ -36,12 +36,13 @@ public sealed record CheckTree(
 
     static CheckTree Grow(Workbench bench, Enquiry enquiry, IReadOnlyList<Finding> findings, int left, double share)
     {
-        var reasoning = bench.Reason(enquiry, findings);
-        var part = reasoning.Parts[0];
+        var (next, _, parts) = new Reasoner(bench.SceneOf(enquiry.Provenance)).Look(enquiry, findings);
+        if (parts.Count == 0) parts = bench.Reason(enquiry, findings).Parts;
+        var part = parts[0];
         var lead = part.Classes[part.Leading];
         var node = new CheckTree(findings, part.Part, null, [], lead.Kinds, lead.Belief, part.Settled, MinutesOf(bench.Topic, findings));
-        if (left == 0 || part.Settled || reasoning.Next.Count == 0 || findings.Any(f => f.Clue == reasoning.Next[0].Clue)) return node;
-        var clue = bench.Topic.Clues.First(c => c.Id == reasoning.Next[0].Clue);
+        if (left == 0 || part.Settled || next.Count == 0 || findings.Any(f => f.Clue == next[0].Clue)) return node;
+        var clue = bench.Topic.Clues.First(c => c.Id == next[0].Clue);
         var branches = Shown(bench, enquiry, findings, clue, part).Where(b => share * b.Share >= LeastShare).OrderByDescending(b => b.Share)
             .Select(b => new CheckBranch(b.Finding, b.Share, Grow(bench, enquiry, [.. findings, b.Finding], left - 1, share * b.Share))).ToList();
         return branches.Count == 0 ? node : node with { Clue = clue.Id, Branches = branches };

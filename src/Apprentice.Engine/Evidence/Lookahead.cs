@@ -10,7 +10,9 @@ sealed class Lookahead
     readonly FindingSet _set;
     readonly IReadOnlyList<int> _parts;
     readonly IReadOnlyList<int[]> _combinations;
+    readonly int[] _live;
     readonly IReadOnlyList<LineLosses> _losses;
+    readonly int[][] _classOf;
     readonly int[] _unsettledKey;
     readonly int _unsettledKeys;
     readonly double _total;
@@ -23,37 +25,40 @@ sealed class Lookahead
     /// <param name="losses">Losses over the combinations of the parts' classes.</param>
     public Lookahead(Scene scene, FindingSet set, IReadOnlyList<int> parts, IReadOnlyList<int> unsettled, IReadOnlyList<LineLosses> losses)
     {
-        (_scene, _set, _parts, _losses) = (scene, set, parts, losses);
+        (_scene, _set, _parts) = (scene, set, parts);
         _combinations = Losses.Combinations(scene, parts);
+        var joint = Belief.Joint(scene.Table.Model, set.All, [.. parts.Select(scene.ClassQuery)]);
+        _live = [.. Enumerable.Range(0, joint.Length).Where(c => joint[c] > 0)];
+        _losses = [.. losses.Select(l => l.Over(_live))];
+        _classOf = [.. parts.Select((_, i) => _live.Select(c => _combinations[c][i]).ToArray())];
         (_unsettledKey, _unsettledKeys) = Keys(unsettled);
         _total = Belief.Total(scene.Table.Model, set.All);
-        Doubt = Entropy();
+        Doubt = Entropy(joint);
     }
 
     /// <summary>Entropy of the unsettled parts, bits: no check can tell more.</summary>
     public double Doubt { get; }
 
     /// <summary>What a single check brings.</summary>
-    public Prospect Single(Outcomes x) => Judge(Weigh(x, null), _combinations.Count, x.Fine, null);
+    public Prospect Single(Outcomes x) => Judge(Weigh(x, null), x.Fine, null);
 
     /// <summary>What two checks bring together.</summary>
-    public Prospect Pair(Outcomes x, Outcomes y) => Judge(Weigh(x, y), _combinations.Count, x.Coarse, y.Coarse);
+    public Prospect Pair(Outcomes x, Outcomes y) => Judge(Weigh(x, y), x.Coarse, y.Coarse);
 
-    double Entropy()
+    double Entropy(double[] joint)
     {
-        var joint = Belief.Joint(_scene.Table.Model, _set.All, [.. _parts.Select(_scene.ClassQuery)]);
         var keyed = new double[_unsettledKeys];
-        for (var c = 0; c < joint.Length; c++) keyed[_unsettledKey[c]] += joint[c] / _total;
+        for (var i = 0; i < _live.Length; i++) keyed[_unsettledKey[i]] += joint[_live[i]] / _total;
         return -keyed.Where(k => k > 0).Sum(k => k * Real.Log2(k));
     }
 
     (int[] Key, int Keys) Keys(IReadOnlyList<int> unsettled)
     {
         var ids = new Dictionary<string, int>(StringComparer.Ordinal);
-        var key = new int[_combinations.Count];
+        var key = new int[_live.Length];
         for (var c = 0; c < key.Length; c++)
         {
-            var text = string.Join(',', unsettled.Select(p => _combinations[c][_parts.ToList().IndexOf(p)]));
+            var text = string.Join(',', unsettled.Select(p => _combinations[_live[c]][_parts.ToList().IndexOf(p)]));
             if (!ids.TryGetValue(text, out var id)) id = ids[text] = ids.Count;
             key[c] = id;
         }
@@ -118,29 +123,34 @@ sealed class Lookahead
     /// <summary>A variable of the joint distribution, with what each value adds to the index of the combination and of the column.</summary>
     sealed record Variable(Query Query, int[] Combination, int[] Column);
 
-    Prospect Judge(double[][] joint, int combinations, double[][] xs, double[][]? ys)
+    // Only combinations that the findings leave possible are gone through: all others weigh 0.
+    Prospect Judge(double[][] weighed, double[][] xs, double[][]? ys)
     {
+        var joint = _live.Select(c => weighed[c]).ToArray();
         var bits = 0.0;
         var settles = 0.0;
         var after = new double[_losses.Count];
         var prior = new double[_unsettledKeys];
-        for (var c = 0; c < combinations; c++)
+        for (var c = 0; c < joint.Length; c++)
         {
             foreach (var w in joint[c]) prior[_unsettledKey[c]] += w / _total;
         }
 
-        var weights = new double[combinations];
+        var weights = new double[joint.Length];
         var keyed = new double[_unsettledKeys];
+        var yColumns = ys is null ? 1 : ys[0].Length;
+        var filled = joint.Select(Filled).ToArray();
         foreach (var x in xs)
         {
-            var partial = Contract(joint, x, ys is null ? 1 : ys[0].Length);
+            var partial = Contract(joint, filled, x, yColumns);
+            var open = partial.Select(Filled).ToArray();
             foreach (var y in ys ?? [[1.0]])
             {
                 var p = 0.0;
                 Array.Clear(keyed);
-                for (var c = 0; c < combinations; c++)
+                for (var c = 0; c < weights.Length; c++)
                 {
-                    weights[c] = Dot(partial[c], y) / _total;
+                    weights[c] = Dot(partial[c], y, open[c]) / _total;
                     keyed[_unsettledKey[c]] += weights[c];
                     p += weights[c];
                 }
@@ -155,25 +165,25 @@ sealed class Lookahead
         return new Prospect(Math.Max(0, bits), Math.Min(1, settles), after);
     }
 
-    static double[][] Contract(double[][] joint, double[] x, int yColumns)
+    // Most kinds have few columns that are not 0, and what is 0 adds nothing.
+    static int[] Filled(double[] row) => [.. Enumerable.Range(0, row.Length).Where(i => row[i] != 0)];
+
+    static double[][] Contract(double[][] joint, int[][] filled, double[] x, int yColumns)
     {
         var result = new double[joint.Length][];
         for (var c = 0; c < joint.Length; c++)
         {
             result[c] = new double[yColumns];
-            for (var i = 0; i < x.Length; i++)
-            {
-                for (var j = 0; j < yColumns; j++) result[c][j] += x[i] * joint[c][(i * yColumns) + j];
-            }
+            foreach (var at in filled[c]) result[c][at % yColumns] += x[at / yColumns] * joint[c][at];
         }
 
         return result;
     }
 
-    static double Dot(double[] left, double[] right)
+    static double Dot(double[] left, double[] right, int[] filled)
     {
         var sum = 0.0;
-        for (var i = 0; i < left.Length; i++) sum += left[i] * right[i];
+        foreach (var i in filled) sum += left[i] * right[i];
         return sum;
     }
 
@@ -193,7 +203,8 @@ sealed class Lookahead
         for (var i = 0; i < _parts.Count; i++)
         {
             var classes = new double[_scene.Classes[_parts[i]].Count];
-            for (var c = 0; c < weights.Length; c++) classes[_combinations[c][i]] += weights[c];
+            var classOf = _classOf[i];
+            for (var c = 0; c < weights.Length; c++) classes[classOf[c]] += weights[c];
             if (classes.Max() < _scene.SettleAt(_parts[i]) * total) return false;
         }
 

@@ -45,6 +45,10 @@ public static class Habits
         return [.. folds.Select(f => f.State(ForLead(history, person, f, jobs)))];
     }
 
+    /// <summary>Habits of a person that the lead may see. Whoever has not begun a set of jobs for any has none.</summary>
+    public static IEnumerable<HabitState> ForLead(History history, string person) =>
+        history.Aims.Any(a => string.Equals(a.Person, person, StringComparison.Ordinal)) ? Of(history, person).Where(h => h.ForLead) : [];
+
     // Shown to the learner first; the lead sees it after one aimed set was done.
     static bool ForLead(History history, string? person, HabitFold fold, List<int> jobs)
     {

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Grading;
+using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Engine.Learning;
 
@@ -25,7 +26,7 @@ public sealed record History
     /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
     public ImmutableList<int> Answered { get; private init; } = [];
 
-    readonly HashSet<Observed> _known = [];
+    readonly KeptOnce _kept = new();
 
     SkillBook? _book;
 
@@ -46,6 +47,10 @@ public sealed record History
     /// <param name="person">A name, or null for nobody known.</param>
     /// <param name="lesson">Path of the lesson.</param>
     public DateTimeOffset? Read(string? person, string lesson) => Lessons.TryGetValue((person ?? "", lesson), out var at) ? at : null;
+
+    /// <summary>Lessons that a person opened, with the last time.</summary>
+    /// <param name="person">A name.</param>
+    public IEnumerable<(string Lesson, DateTimeOffset At)> LessonsOf(string person) => Lessons.Where(l => l.Key.Person == person).Select(l => (l.Key.Lesson, l.Value));
 
     /// <summary>Topics that the lead chose for this month; empty for all.</summary>
     public IReadOnlyList<string> MonthTopics { get; private init; } = [];
@@ -69,11 +74,17 @@ public sealed record History
     /// <summary>Series of real parts that were measured, oldest first.</summary>
     public IReadOnlyList<RealSeries> RealParts { get; private init; } = [];
 
+    // Each person's last session, with the number of the first job that can belong to it.
+    ImmutableDictionary<string, (IReadOnlyList<PlannedJob> Jobs, int From)> Sessions { get; init; } = ImmutableDictionary<string, (IReadOnlyList<PlannedJob>, int)>.Empty;
+
     // Numbers of each person's jobs, in order.
     ImmutableDictionary<string, ImmutableList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ImmutableList<int>>.Empty;
 
     /// <summary>Plans, papers and permissions.</summary>
     public Assessments Assessments { get; private init; } = Assessments.Empty;
+
+    /// <summary>Real bikes, the inbox and the lead's list.</summary>
+    public BenchNotebook Notebook { get; private init; } = BenchNotebook.Empty;
 
     /// <summary>The number of the next job.</summary>
     public int NextJob => Jobs.Count + 1;
@@ -93,10 +104,11 @@ public sealed record History
         },
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
-        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
-        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
+        LogEntry.SessionPlanned planned => this with { Sessions = Sessions.SetItem(KeyOf(planned.Person), (planned.Jobs, NextJob)) },
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(_kept.Of(started), entry.At)), ByPerson = Owned(started.Person, NextJob) },
+        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, _kept.Of(looked.Look)] }),
         LogEntry.Answered answered => Changed(
-            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = Shared(answered.Observed), Ended = entry.At }) with
+            answered.Job, j => j with { Given = _kept.Of(answered.Given), Verdict = _kept.Of(answered.Verdict), Observed = _kept.Of(answered.Observed), Ended = entry.At }) with
         {
             Answered = Answered.Add(answered.Job),
         },
@@ -105,9 +117,9 @@ public sealed record History
         LogEntry.AimedAt aimed => this with { Aims = [.. Aims, new Aim(aimed.Person, aimed.Habit, NextJob)] },
         LogEntry.PlacementAsked asked => this with { Placements = Placements.SetItem(asked.Person, (asked.Topics, NextJob)) },
         LogEntry.TopicsChosen chosen => this with { MonthTopics = chosen.Topics },
-        LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }),
+        LogEntry.Questioned asked => Changed(asked.Job, j => j with { Questions = [.. j.Questions, asked.Text] }) with { Notebook = Notebook.With(entry) },
         LogEntry.LessonRead read => this with { Lessons = Lessons.SetItem((read.Person ?? "", read.Lesson), entry.At) },
-        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked] },
+        LogEntry.LessonQuestioned asked => this with { LessonQuestions = [.. LessonQuestions, asked], Notebook = Notebook.With(entry) },
         LogEntry.WorkshopSet workshop => this with { Workshop = workshop },
         LogEntry.DrillStarted started => this with { Drills = [.. Drills, new PastDrill(started)] },
         LogEntry.DrillAsked asked => Drilled(asked.Drill, d => d.With(asked.Item, entry.At)),
@@ -115,7 +127,7 @@ public sealed record History
         LogEntry.DrillEnded ended => Drilled(ended.Drill, d => d with { IsOver = true }),
         LogEntry.Paused => Drills.Count == 0 ? this : Drilled(Drills.Count, d => d with { Since = null }),
         LogEntry.RealPartRead read => this with { RealParts = With(RealParts, read) },
-        _ => this with { Assessments = Assessments.With(entry) },
+        _ => this with { Assessments = Assessments.With(entry), Notebook = Notebook.With(entry) },
     };
 
     /// <summary>The person's jobs, oldest first.</summary>
@@ -124,6 +136,16 @@ public sealed record History
 
     /// <summary>The person's last job if it has no answer yet, or null.</summary>
     public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
+
+    /// <summary>What is left of the session to which a job belongs, the job itself first; empty for a job that belongs to none.</summary>
+    /// <param name="job">A job of this history.</param>
+    public IReadOnlyList<PlannedJob> LeftFrom(PastJob job)
+    {
+        if (!Sessions.TryGetValue(KeyOf(job.Person), out var session) || job.Started.Job < session.From) return [];
+        var nth = JobsOf(job.Person).Count(j => j.Started.Job >= session.From && j.Started.Job < job.Started.Job);
+        var isIts = nth < session.Jobs.Count && session.Jobs[nth].Topic == job.Started.Topic && (job.Started.Guided || session.Jobs[nth].Draw.Seed == job.Started.Seed);
+        return isIts ? [.. session.Jobs.Skip(nth)] : [];
+    }
 
     /// <summary>How many jobs of a topic the person has answered, guided ones left out.</summary>
     public int Done(string? person, string topic) => JobsOf(person).Count(j => j.Counts && string.Equals(j.Started.Topic, topic, StringComparison.Ordinal));
@@ -148,20 +170,6 @@ public sealed record History
         var owned = changed with { ByPerson = ByPerson.SetItem(before, ByPerson[before].Remove(job)), _book = null };
         var its = owned.Owned(person, job);
         return owned with { ByPerson = its.SetItem(KeyOf(person), its[KeyOf(person)].Sort()) };
-    }
-
-    // Most of what answers show is alike: it is kept once.
-    Observed[] Shared(IReadOnlyList<Observed> observed)
-    {
-        var shared = new Observed[observed.Count];
-        for (var i = 0; i < shared.Length; i++)
-        {
-            if (observed[i] is Observed.Weighed) shared[i] = observed[i];
-            else if (_known.TryGetValue(observed[i], out var known)) shared[i] = known;
-            else _known.Add(shared[i] = observed[i]);
-        }
-
-        return shared;
     }
 
     History Drilled(int drill, Func<PastDrill, PastDrill> change)

@@ -29,6 +29,11 @@ public abstract partial record LogEntry
     /// <param name="Hash">The PIN as a salted PBKDF2 hash in one text, or null for no PIN.</param>
     public sealed record PinSet(string Person, string? Hash) : LogEntry;
 
+    /// <summary>A session of several jobs began; the first of them follows. So a job that was put aside goes on with what was planned after it.</summary>
+    /// <param name="Person">Whose, or null for nobody known.</param>
+    /// <param name="Jobs">Its jobs, in order.</param>
+    public sealed record SessionPlanned(string? Person, IReadOnlyList<PlannedJob> Jobs) : LogEntry;
+
     /// <summary>A job was put on the bench.</summary>
     /// <param name="Job">Number of the job on this file, from 1.</param>
     /// <param name="Person">Who does it, or null for nobody known.</param>

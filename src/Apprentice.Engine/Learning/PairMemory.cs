@@ -3,11 +3,9 @@ using Apprentice.Engine.Quantities;
 namespace Apprentice.Engine.Learning;
 
 /// <summary>What the book keeps of one skill of one person: its memory c, and hits and misses that fade.</summary>
-/// <remarks>Interval: the beta distribution with prior (1, 1) and counts that halve in 30 days.</remarks>
+/// <remarks>Interval: the beta distribution with prior (1, 1) and counts that halve in 30 days, half as long as the memory.</remarks>
 sealed class PairMemory
 {
-    const double CountHalfLife = 30;
-    const double Ln2 = 0.69314718055994530942;
     const double Tail = 0.05;
     const int FewestForWord = 4;
     const int FewestForSafe = 8;
@@ -27,17 +25,19 @@ sealed class PairMemory
 
     public int Asked => _asked;
 
+    public int Right => _right;
+
     /// <summary>Takes an answer and gives its error y − chance.</summary>
     /// <param name="mark">The answer.</param>
     /// <param name="edge">θ − d.</param>
     /// <param name="at">When.</param>
     public double Take(Observed.Mark mark, double edge, DateTimeOffset at)
     {
-        var days = DaysSince(at);
-        var memory = SkillModel.Faded(_memory, days);
+        var left = LeftAt(at);
+        var memory = _memory * left;
         var error = (mark.Right ? 1 : 0) - SkillModel.Chance(edge + memory, mark.Guess);
         _memory = memory + (SkillModel.PairStep * error) + SkillModel.Gain;
-        var kept = Kept(days);
+        var kept = left * left;
         (_hits, _misses) = ((_hits * kept) + (mark.Right ? 1 : 0), (_misses * kept) + (mark.Right ? 0 : 1));
         if (_asked == 0 || at.Date != _last.Date) _days++;
         _asked++;
@@ -46,7 +46,7 @@ sealed class PairMemory
         return error;
     }
 
-    public double MemoryAt(DateTimeOffset at) => SkillModel.Faded(_memory, DaysSince(at));
+    public double MemoryAt(DateTimeOffset at) => _memory * LeftAt(at);
 
     public PairMemory Copy() => (PairMemory)MemberwiseClone();
 
@@ -55,7 +55,7 @@ sealed class PairMemory
     {
         var (a, b) = CountsAt(now);
         return _asked < FewestForWord ? SkillWord.TooFewYet
-            : _asked >= FewestForSafe && _days >= DaysForSafe && BetaShare.Below(SafeAbove, a, b) < Tail ? SkillWord.Safe
+            : _asked >= FewestForSafe && _days >= DaysForSafe && IsSafe(a, b) ? SkillWord.Safe
             : a / (a + b) >= NearlyFrom ? SkillWord.Nearly : SkillWord.NeedsWork;
     }
 
@@ -67,9 +67,13 @@ sealed class PairMemory
             skill, _asked, _right, _days, chance, BetaShare.Quantile(Tail, a, b), BetaShare.Quantile(1 - Tail, a, b), WordAt(now), _last, _lastRight, Due(ability, difficulty));
     }
 
+    // With a mean of .6 or less at least 1/e lies below .6, since the density is log-concave: then nothing needs to be worked out. Source: B. Grünbaum, Pacific Journal of Mathematics 10, 1960.
+    static bool IsSafe(double a, double b) => a / (a + b) > SafeAbove && BetaShare.Below(SafeAbove, a, b) < Tail;
+
     (double A, double B) CountsAt(DateTimeOffset now)
     {
-        var kept = Kept(DaysSince(now));
+        var left = LeftAt(now);
+        var kept = left * left;
         return (1 + (_hits * kept), 1 + (_misses * kept));
     }
 
@@ -82,7 +86,5 @@ sealed class PairMemory
     }
 
     // A clock that was set back lets nothing be forgotten, and nothing grow.
-    double DaysSince(DateTimeOffset at) => _asked == 0 ? 0 : Math.Max(0, (at - _last).TotalDays);
-
-    static double Kept(double days) => Real.Exp(-days / CountHalfLife * Ln2);
+    double LeftAt(DateTimeOffset at) => _asked == 0 || at <= _last ? 1 : SkillModel.Left((at - _last).TotalDays);
 }

@@ -27,7 +27,8 @@ public static class PersonEntries
     {
         var owners = new Owners(log, person);
         var tests = new TestEntries(log, person);
-        var kept = log.Where(e => owners.IsTheirs(e.What) == isTheirs && !tests.AreTheirs(e.What) && !(isTheirs && e.What is LogEntry.WorkshopSet)).ToList();
+        var reports = new ReportNumbers(log, e => owners.IsTheirs(e) == isTheirs);
+        var kept = log.Where(e => owners.IsTheirs(e.What) == isTheirs && !tests.AreTheirs(e.What) && !(isTheirs && (e.What is LogEntry.WorkshopSet or LogEntry.ReportShown)) && reports.IsKept(e.What)).ToList();
         var (jobs, drills, series) = (new Dictionary<int, int>(), new Dictionary<int, int>(), new Dictionary<int, int>());
         foreach (var entry in kept)
         {
@@ -42,7 +43,7 @@ public static class PersonEntries
             {
                 What = e.What is LogEntry.SatDown { Name: { } name } && !isTheirs && string.Equals(name, person, StringComparison.Ordinal)
                     ? new LogEntry.SatDown(null)
-                    : Numbered(e.What, j => jobs[j], d => drills[d], s => series[s]),
+                    : reports.Numbered(StandEntries.Without(Numbered(e.What, j => jobs[j], d => drills[d], s => series[s]), isTheirs ? null : person)),
             }),
         ];
     }
@@ -83,6 +84,7 @@ public static class PersonEntries
         {
             LogEntry.PersonAdded e => Is(e.Name),
             LogEntry.PinSet e => Is(e.Person),
+            LogEntry.SessionPlanned e => Is(e.Person),
             LogEntry.JobStarted e => _jobs.Contains(e.Job),
             LogEntry.Looked e => _jobs.Contains(e.Job),
             LogEntry.Answered e => _jobs.Contains(e.Job),
@@ -100,6 +102,8 @@ public static class PersonEntries
             LogEntry.DrillAnswered e => _drills.Contains(e.Drill),
             LogEntry.DrillEnded e => _drills.Contains(e.Drill),
             LogEntry.RealPartRead e => Is(e.Person),
+            LogEntry.RealTried e => Is(e.Person),
+            LogEntry.ReportShown e => Is(e.Person),
             _ => false,
         };
 

@@ -60,11 +60,11 @@ public static class Planner
         return month.Count > 0 ? month : [.. topics];
     }
 
-    /// <summary>How long a job takes the person, minutes.</summary>
+    /// <summary>How long a job takes the person, whole minutes.</summary>
     public static double JobMinutes(History history, string? person)
     {
         var last = history.JobsOf(person).Where(j => j.Counts && j.Ended >= j.At).TakeLast(LookBack).Select(j => ((j.Ended ?? j.At) - j.At).TotalMinutes).Order().ToList();
-        return last.Count == 0 ? UsualMinutes : Math.Clamp(last[last.Count / 2], ShortestMinutes, LongestMinutes);
+        return last.Count == 0 ? UsualMinutes : Math.Clamp(Math.Round(last[last.Count / 2], MidpointRounding.AwayFromZero), ShortestMinutes, LongestMinutes);
     }
 
     // A skill of a clue or pitfall that the topic no longer has cannot be planned.

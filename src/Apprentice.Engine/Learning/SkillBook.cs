@@ -49,20 +49,22 @@ public sealed class SkillBook
         return [.. its.Skills.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
     }
 
-    /// <summary>The person's skills that need work, weakest first.</summary>
+    /// <summary>The words for all skills of a person, and those that need work, weakest first.</summary>
     /// <param name="person">A name.</param>
     /// <param name="now">The time for which it is worked out.</param>
-    /// <param name="most">How many at most.</param>
-    public IReadOnlyList<SkillState> Weakest(string? person, DateTimeOffset now, int most)
+    /// <param name="most">How many of the weakest at most.</param>
+    public (IReadOnlyList<SkillCount> Words, IReadOnlyList<SkillState> Weakest) Needs(string person, DateTimeOffset now, int most)
     {
-        if (person is null || !_people.TryGetValue(person, out var its)) return [];
-        var weakest = its.Skills.Where(s => s.Value.WordAt(now) == SkillWord.NeedsWork).OrderBy(s => s.Value.MemoryAt(now) - _skills[s.Key].Difficulty).Take(most);
-        return [.. weakest.Select(s => s.Value.State(_keys[s.Key], its.Ability, _skills[s.Key].Difficulty, now))];
+        if (!_people.TryGetValue(person, out var its)) return ([], []);
+        var words = its.Skills.Select(s => (Number: s.Key, Pair: s.Value, Word: s.Value.WordAt(now))).ToList();
+        var weakest = words.Where(w => w.Word == SkillWord.NeedsWork).OrderBy(w => w.Pair.MemoryAt(now) - _skills[w.Number].Difficulty).Take(most);
+        return (
+            [.. words.Select(w => new SkillCount(_keys[w.Number], w.Word, w.Pair.Asked, w.Pair.Right))],
+            [.. weakest.Select(w => w.Pair.State(_keys[w.Number], its.Ability, _skills[w.Number].Difficulty, now))]);
     }
 
-    /// <summary>The words for all skills of a person, without the rest.</summary>
-    public IEnumerable<(SkillKey Skill, SkillWord Word, int Asked)> Words(string? person, DateTimeOffset now) =>
-        person is null || !_people.TryGetValue(person, out var its) ? [] : its.Skills.Select(s => (_keys[s.Key], s.Value.WordAt(now), s.Value.Asked));
+    /// <summary>How many jobs of a person were taken in.</summary>
+    public int Jobs(string person) => _people.TryGetValue(person, out var its) ? its.Jobs : 0;
 
     /// <summary>Everybody's skills.</summary>
     public IEnumerable<(string Person, IReadOnlyList<SkillState> Skills)> All(DateTimeOffset now) => _people.Keys.Select(p => (p, Of(p, now)));
@@ -81,16 +83,25 @@ public sealed class SkillBook
         return SkillModel.Chance(its.Ability - Difficulty(skill) + memory, 0);
     }
 
-    static List<(DateTimeOffset At, PastJob Job)> InTime(History history, IEnumerable<int> jobs) =>
-    [
-        .. jobs.Select(n => history.Jobs[n - 1]).Where(j => j.Counts && j.Person is not null && j.Ended is not null)
-            .Select(j => (At: j.Ended ?? j.At, Job: j)).OrderBy(j => j.At).ThenBy(j => j.Job.Started.Job),
-    ];
+    // Most logs are in the order of time as they are; sorting takes longer than looking.
+    static List<(DateTimeOffset At, PastJob Job)> InTime(History history, IEnumerable<int> jobs)
+    {
+        List<(DateTimeOffset At, PastJob Job)> all =
+            [.. jobs.Select(n => history.Jobs[n - 1]).Where(j => j.Counts && j.Person is not null && j.Ended is not null).Select(j => (j.Ended ?? j.At, j))];
+        for (var i = 1; i < all.Count; i++)
+        {
+            if (all[i].At < all[i - 1].At || (all[i].At == all[i - 1].At && all[i].Job.Started.Job < all[i - 1].Job.Started.Job))
+                return [.. all.OrderBy(j => j.At).ThenBy(j => j.Job.Started.Job)];
+        }
+
+        return all;
+    }
 
     void Take(PastJob job, DateTimeOffset at)
     {
         _last = (at, job.Started.Job);
         if (!_people.TryGetValue(job.Person ?? "", out var person)) person = _people[job.Person ?? ""] = new PersonSkills();
+        person.Jobs++;
         foreach (var observed in job.Observed)
         {
             if (observed is Observed.Mark mark) Take(person, mark, at);
@@ -129,11 +140,13 @@ sealed class PersonSkills
 
     public int Answers { get; set; }
 
+    public int Jobs { get; set; }
+
     public Dictionary<int, PairMemory> Skills { get; } = [];
 
     public PersonSkills Copy()
     {
-        var copy = new PersonSkills { Ability = Ability, Answers = Answers };
+        var copy = new PersonSkills { Ability = Ability, Answers = Answers, Jobs = Jobs };
         foreach (var (skill, pair) in Skills) copy.Skills[skill] = pair.Copy();
         return copy;
     }

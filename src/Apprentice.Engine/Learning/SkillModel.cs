@@ -24,7 +24,7 @@ public static class SkillModel
     /// <summary>Days in which that memory halves, H.</summary>
     public const double HalfLife = 60;
 
-    /// <summary>Where every skill begins, d.</summary>
+    /// <summary>Where every skill begins, d. The same for all: a check that tells much need not be hard to follow, and the first answers of all people together move it soon.</summary>
     public const double FirstDifficulty = 0.5;
 
     /// <summary>Chance at which a skill is due again.</summary>
@@ -33,10 +33,9 @@ public static class SkillModel
     /// <summary>Step of the n-th answer, from 0.</summary>
     public static double Step(int n) => FirstStep / (1 + (Shrink * n));
 
-    /// <summary>The memory of a skill some days later.</summary>
-    /// <param name="memory">c.</param>
+    /// <summary>What is left of the memory of a skill some days later, as a share of it: from 1 down to 0.</summary>
     /// <param name="days">Days since, at least 0.</param>
-    public static double Faded(double memory, double days) => memory * Real.Exp(-days / HalfLife * 0.69314718055994530942);
+    public static double Left(double days) => Real.Exp(-days / HalfLife * 0.69314718055994530942);
 
     /// <summary>Chance of a right answer.</summary>
     /// <param name="z">θ − d + faded c.</param>

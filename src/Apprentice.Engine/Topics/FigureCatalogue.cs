@@ -5,7 +5,7 @@ namespace Apprentice.Engine.Topics;
 public static class FigureCatalogue
 {
     /// <summary>All figures, by alphabet of their short names.</summary>
-    public static IReadOnlyList<Figure> All { get; } = [.. Front().Concat(Wheel()).Concat(Drive()).Concat(Frame()).OrderBy(f => f.Id, StringComparer.Ordinal)];
+    public static IReadOnlyList<Figure> All { get; } = [.. Front().Concat(Wheel()).Concat(Drive()).Concat(Frame()).Concat(Jaws()).OrderBy(f => f.Id, StringComparer.Ordinal)];
 
     /// <summary>A figure by its short name, or null.</summary>
     public static Figure? Of(string id) => All.FirstOrDefault(f => string.Equals(f.Id, id, StringComparison.Ordinal));
@@ -26,7 +26,7 @@ public static class FigureCatalogue
             ["inner-end", "outer-end", "cap-end", "ring"], "ring"),
         new("lever",
             [Word("body", "cast", "sheet"), Count("holes", 0, 3, 0), Length("pull", 12, 45, 28), Length("seat", 2, 6, 3), Length("blade", 60, 140, 95), Length("bar", 18, 36, 22.2)],
-            ["pivot", "cable-centre", "cable-edge", "holes", "blade-end"], "holes"),
+            ["pivot", "pivot-edge", "cable-centre", "cable-edge", "cable-far", "holes", "blade-end"], "holes"),
     ];
 
     static IEnumerable<Figure> Wheel() =>
@@ -50,7 +50,7 @@ public static class FigureCatalogue
         new("spoke",
             [Word("head", "elbow", "straight"), Word("body", "plain", "butted", "flat"), Length("gauge", 1.2, 3.5, 2), Length("middle", 1, 3.5, 1.6), Length("flats", 2.8, 5, 3.3)],
             ["head", "thread-end", "flats-top", "flats-bottom"], "head"),
-        new("brake-mount", [Word("shape", "post", "tabs", "flat", "bosses", "bolt"), Length("distance", 20, 110, 74)], ["hole-1", "hole-2"], "hole-1"),
+        new("brake-mount", [Word("shape", "post", "tabs", "flat", "bosses", "bolt", "points"), Length("distance", 20, 110, 74), Word("adapter", "no", "yes")], ["fixing-1", "fixing-2", "edge-1", "edge-2", "adapter-1", "adapter-2"], "fixing-1"),
     ];
 
     static IEnumerable<Figure> Drive() =>
@@ -67,7 +67,7 @@ public static class FigureCatalogue
             [Word("shape", "square", "splines", "three-arm", "hollow", "cotter"), Count("splines", 6, 48, 8), Length("across", 8, 40, 12.6), Length("length", 10, 60, 28), Angle("taper", 0, 5, 2)],
             ["flat-left", "flat-right", "tip", "shoulder"], "flat-right"),
         new("chainring", [Count("bolts", 3, 6, 5), Length("hole-distance", 15, 130, 76.4), Count("teeth", 18, 60, 42), Word("spread", "even", "unequal")], ["middle", "hole-1", "hole-2", "hole-3"], "hole-1"),
-        new("chain-side", [Count("links", 2, 24, 8), Share("wear", 0, 0.03, 0), Length("plate", 6, 12, 8.2)], ["pin-first", "pin-last"], "pin-last"),
+        new("chain-side", [Count("links", 2, 24, 8), Share("wear", 0, 0.03, 0), Length("plate", 6, 12, 8.2), Word("cut", "no", "yes")], ["pin-first", "pin-edge", "pin-last", "pin-after"], "pin-last"),
     ];
 
     static IEnumerable<Figure> Frame() =>
@@ -79,6 +79,33 @@ public static class FigureCatalogue
         new("hanger", [Word("hole", "threaded", "plain", "slot"), Word("axle", "slot", "through"), Word("stop", "yes", "no"), Length("drop", 18, 45, 28), Length("diameter", 6, 16, 10)], ["axle", "hole", "stop"], "hole"),
         new(Figure.PlainArt, [], []),
     ];
+
+    /// <summary>Parts and holes as a tool takes them: where a jaw can lie.</summary>
+    static IEnumerable<Figure> Jaws() =>
+    [
+        new("bolt",
+            [Word("head", "hexagon", "socket", "star", "crank", "none"), Length("across", 1, 80, 6), Length("pitch", 0.2, 12, 1), Word("end", "clean", "worn")],
+            ["crest-top", "crest-bottom", "groove-top", "end-top", "end-bottom", "shank-top", "shank-bottom", "crest-0", "crest-1", "crest-10"], "crest-top"),
+        new("bore", [Length("bore", 1, 90, 34), Word("mouth", "closed", "slot", "steps")], ["wide-left", "wide-right", "beside-left", "beside-right", "step-left", "step-right"], "wide-right"),
+        new("chain-top",
+            [Length("pin", 4, 12, 7.3), Length("inside", 1.5, 5, 2.4)],
+            ["pin-top", "pin-bottom", "join-top", "join-bottom", "plate-top", "plate-bottom", "inner-top", "inner-bottom", "outer-top", "outer-bottom"], "pin-top"),
+        new("cups-in", [Length("width", 50, 150, 68), Length("flange", 1, 6, 2), Length("plate", 1, 6, 3), Length("outside", 30, 70, 40)], ["face-left", "face-right", "flange-right", "plate-left"], "face-right"),
+        new("hole-cut",
+            [Length("bore", 1, 90, 27.2), Word("mouth", "plain", "slot", "rounded"), Word("inside", "smooth", "thread"), Word("deep", "even", "narrow")],
+            ["inside-top", "inside-bottom", "mouth-top", "mouth-bottom", "deep-top", "deep-bottom", "groove-top", "groove-bottom"], "inside-top"),
+        new("hole-row", [Length("hole-distance", 15, 130, 76.4)], ["right-1", "right-2", "right-3", "left-2"], "right-2"),
+        new("rear-ends", [Length("gap", 80, 210, 130), Length("plate", 3, 14, 6)], ["inner-left", "inner-right", "outer-left", "outer-right", "ridge-right"], "inner-right"),
+        new("round-part",
+            [Length("diameter", 1, 90, 25.4), .. Sides("left"), .. Sides("right")],
+            ["middle-top", "middle-bottom", "left-top", "left-bottom", "right-top", "right-bottom"], "right-top"),
+        new("sprocket-stack", [Length("width", 8, 60, 36), Count("sprockets", 2, 13, 9), Length("ring", 1, 5, 2)], ["big-face", "small-face", "ring-face"], "small-face"),
+        new("tooth-edge", [Length("thickness", 0.8, 5, 1.8)], ["half-left", "half-right", "tip-left", "tip-right"], "half-right"),
+        new("two-places", [Word("thing", "cable", "wheel"), Length("way", 1, 60, 8)], ["first-place", "last-place", "place-after"], "last-place"),
+    ];
+
+    static FigureParameter[] Sides(string name) =>
+        [Word(name, "plain", "aslant", "thin", "taper", "wider", "chamfer", "knurl", "wrap", "sleeve", "worn", "burr", "punched", "thread", "bend")];
 
     static FigureParameter Length(string name, double low, double high, double usual) => new(name, ParameterSort.Length, low, high, usual, []);
 

@@ -48,6 +48,9 @@ public enum Surface
 
     /// <summary>The inside of a rim.</summary>
     Rim,
+
+    /// <summary>A place on a part of metal, seen close by: nothing of the part's form.</summary>
+    BareMetal,
 }
 
 /// <summary>What a writing tells about the job.</summary>

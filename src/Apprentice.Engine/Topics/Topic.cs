@@ -77,6 +77,16 @@ public sealed record Topic
 
     /// <summary>By whom or against what it was checked, and when; empty for a draft.</summary>
     public string CheckedBy { get; init; } = "";
+
+    /// <summary>Where the nominal of a size comes from for a kind of its part, or null when there is no such size or kind.</summary>
+    /// <param name="size">Short name of the size.</param>
+    /// <param name="kind">Short name of the kind.</param>
+    public string? SourceOf(string size, string kind)
+    {
+        if (Dimensions.FirstOrDefault(d => d.Id == size) is not { } it) return null;
+        var at = Parts.First(p => p.Id == it.Part).Kinds.ToList().FindIndex(k => k.Id == kind);
+        return at < 0 ? null : it.SourceOf(at);
+    }
 }
 
 /// <summary>How far a topic may be used: a draft only for practice.</summary>
@@ -246,9 +256,17 @@ public sealed record FitRule(string Part, string Kind, string HostKind);
 /// <param name="Spreads">Standard deviation of real parts in mm per kind, in order, greater than 0.</param>
 /// <param name="Low">Lower end of the range, mm.</param>
 /// <param name="High">Upper end of the range, mm.</param>
-/// <param name="Source">Source key.</param>
+/// <param name="Source">Source keys of the size.</param>
 public sealed record Dimension(
-    string Id, string Part, string Name, IReadOnlyList<double?> Nominals, IReadOnlyList<double> Spreads, double Low, double High, string Source);
+    string Id, string Part, string Name, IReadOnlyList<double?> Nominals, IReadOnlyList<double> Spreads, double Low, double High, string Source)
+{
+    /// <summary>Per kind where its nominal comes from when that is not the size's source; blank where it is. Empty: nowhere.</summary>
+    public IReadOnlyList<string> Apart { get; init; } = [];
+
+    /// <summary>Where the nominal of a kind comes from.</summary>
+    /// <param name="kind">Index of a kind of the part.</param>
+    public string SourceOf(int kind) => kind < Apart.Count && Apart[kind].Length > 0 ? Apart[kind] : Source;
+}
 
 /// <summary>What must come off before a check; counted once, however many checks need it.</summary>
 /// <param name="Id">Short name.</param>

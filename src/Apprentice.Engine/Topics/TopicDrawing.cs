@@ -30,6 +30,9 @@ public sealed record TopicDrawing
     /// <summary>From where to where the measured clue can be taken on the figure: the right datum and named slips. Empty when the topic does not say.</summary>
     public IReadOnlyList<DrawnDatum> Datums { get; init; } = [];
 
+    /// <summary>True when no kind has a look of its own: only their sizes differ, and the drawing says from where to where.</summary>
+    public bool IsAlike => Kinds.Count > 0 && Kinds.All(k => k.Values.Count == 0 && k.Art.Count == 0);
+
     /// <summary>The look of a kind or finding, or null.</summary>
     /// <param name="looks">Kinds or findings of the drawing.</param>
     /// <param name="of">Short name of the kind or finding.</param>

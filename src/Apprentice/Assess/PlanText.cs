@@ -9,6 +9,7 @@ namespace Apprentice.Assess;
 static class PlanText
 {
     const int Twenty = 20;
+    const int LongestBy = 40;
 
     /// <summary>Jobs: "12, then 4 more at a time while it is close, at most 36".</summary>
     public static string Jobs(TestPlan plan) => Words.Of("testplan.jobs-said", ("first", plan.Rule.First), ("most", plan.Rule.Most));
@@ -62,7 +63,10 @@ static class PlanText
     /// <summary>A topic with its state.</summary>
     public static string Topic(Topic? topic, string id) => topic is null
         ? Words.Of("testplan.topic-gone", ("topic", id))
-        : Words.Of(topic.State == TopicState.Draft ? "testplan.topic-draft" : "testplan.topic-checked", ("topic", topic.Title), ("by", topic.CheckedBy));
+        : Words.Of(topic.State == TopicState.Draft ? "testplan.topic-draft" : "testplan.topic-checked", ("topic", topic.Title), ("by", Short(topic.CheckedBy)));
+
+    // By whom and when; of a long sentence the day alone, which stands at its end. The print has all of it.
+    static string Short(string by) => by.Length <= LongestBy ? by : by[(by.LastIndexOf(", ", StringComparison.Ordinal) + 2)..];
 
     static int Told(TestPlan plan, Selection select) => Enumerable.Range(1, plan.Rule.First).Count(p => plan.FamilyAt(p).Select == select);
 

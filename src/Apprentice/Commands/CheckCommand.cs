@@ -25,12 +25,13 @@ static class CheckCommand
         var lessons = shelves.FirstOrDefault(s => s.Files.Any(f => IsLesson(f.Name)));
         var register = lessons is null ? Shelf.RegisterOf(Shelf.OfLessons(null)) : Shelf.RegisterOf(lessons);
         var files = shelves.SelectMany(s => s.Files).ToList();
-        var topics = files.Where(f => !IsLesson(f.Name)).Select(f => TopicReader.Read(f.Name, f.Text(), register)).ToList();
+        var texts = files.Select(f => (f.Name, Text: f.Text(), IsLesson: IsLesson(f.Name))).ToList();
+        var topics = texts.Where(f => !f.IsLesson).AsParallel().AsOrdered().Select(f => TopicReader.Read(f.Name, f.Text, register)).ToList();
         var check = lessons is null || topics.Count == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
         List<Fault> faults =
         [
             .. topics.SelectMany(t => t.Faults),
-            .. files.Where(f => IsLesson(f.Name)).SelectMany(f => LessonCheck.Faults(f.Name, f.Text(), link => IsThere(f.Name, link))),
+            .. texts.Where(f => f.IsLesson).AsParallel().AsOrdered().SelectMany(f => LessonCheck.Faults(f.Name, f.Text, link => IsThere(f.Name, link))),
             .. check?.Faults() ?? [],
         ];
         var reading = check is null || lessons is null ? null : ReadingText.Of(check, lessons);

@@ -31,11 +31,14 @@ public static class CommandLine
     {
         var topics = new Option<string?>("--topics") { Description = "Folder of topic files to use instead of the shipped ones", HelpName = "FOLDER", Recursive = true };
         var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE", Recursive = true };
+        var workshop = new Option<string?>("--workshop") { Description = "Folder of the workshop's changes, else the folder workshop beside the log", HelpName = "FOLDER", Recursive = true };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
+        var stand = new StandOptions(topics, data, workshop);
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
             topics,
             data,
+            workshop,
             plain,
             TopicsCommand.Make(desk, topics),
             IdentifyCommand.Make(desk, topics),
@@ -49,13 +52,21 @@ public static class CommandLine
             RecordsCommands.Export(desk, topics, data),
             RecordsCommands.Import(desk, data),
             RecordsCommands.Erase(desk, data),
+            StandCommands.Bike(desk, stand),
+            StandCommands.Inbox(desk, stand),
+            StandCommands.Rates(desk, stand),
+            PricesCommand.Make(desk, stand),
+            ChangesCommand.Make(desk, stand),
             PaperCommand.Make(desk, topics, data),
             MarkCommand.Sit(topics, data, screens),
             MarkCommand.Mark(desk, topics, data),
             ReportCommand.Appeal(topics, data, screens),
             ReportCommand.Make(desk, topics, data),
         };
-        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))));
+        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))
+        {
+            WorkshopFolder = parsed.GetValue(workshop),
+        }));
         return root;
     }
 
@@ -83,4 +94,8 @@ public static class CommandLine
 /// <param name="TopicsFolder">Folder of topics, or null for the shipped ones.</param>
 /// <param name="Plain">True for lines in place of screens.</param>
 /// <param name="Paper">The sealed paper that is sat, or null.</param>
-public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain, string? Paper = null);
+public sealed record ScreenOptions(string? DataFile, string? TopicsFolder, bool Plain, string? Paper = null)
+{
+    /// <summary>Folder of the workshop's changes, or null for the usual place.</summary>
+    public string? WorkshopFolder { get; init; }
+}

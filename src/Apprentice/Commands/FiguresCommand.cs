@@ -14,7 +14,7 @@ static class FiguresCommand
         command.SetAction(parsed =>
         {
             var shelf = Shelf.OfTopics(parsed.GetValue(folder));
-            var topics = shelf.Ids.Select(shelf.Topic).ToList();
+            var topics = shelf.AllTopics();
             var counts = FigureCount.Of(topics, Shelf.OfLessons(parsed.GetValue(folder)).Library(topics));
             if (parsed.GetValue(json)) Json.Write(desk.Out, new { Json.Schema, Figures = counts });
             else foreach (var count in counts) desk.Out.WriteLine($"{count.Where}: {count.Sourced} sourced, {count.Practice} common practice, {count.Judged} judgement, {count.Memory} from memory, {count.Worked} worked out, {count.Unmarked} unmarked");

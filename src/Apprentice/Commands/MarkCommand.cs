@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Apprentice.Assess;
+using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
@@ -65,7 +66,7 @@ static class MarkCommand
     {
         var sat = collected.Sat;
         desk.Out.WriteLine($"{file}: {sat.Candidate}, paper {sat.Paper}, collected. {Marks(collected, all).Count(m => m.CountsSound)} of {Marks(collected, all).Count} jobs sound: {Choose.Dashed(OutcomeOf(collected, all))}.");
-        foreach (var mark in Marks(collected, all).Where(m => !m.CountsSound)) desk.Out.WriteLine($"  job {mark.Place}: {mark.Rule}");
+        foreach (var mark in Marks(collected, all).Where(m => !m.CountsSound)) desk.Out.WriteLine($"  job {mark.Place}: {Words.Of(mark.Rule, mark.Values.ToDictionary(v => v.Key, v => (object)v.Value, StringComparer.Ordinal))}");
     }
 
     static object Of(string file, Collected collected, Assessments all) => new

@@ -22,13 +22,14 @@ sealed record NaturalCases(int Count, int Odd, int Settled, double Minutes, doub
     {
         var made = Enumerable.Range(0, count).Select(i => bench.Make(Request(bench.Topic, provenance, i), seed + (ulong)i)).OfType<Case>().ToList();
         var broken = new int[Moves.Length];
+        var known = new Dictionary<string, string?>(StringComparer.Ordinal);
         var (odd, settled, robust, minutes, checks) = (0, 0, 0, 0.0, 0);
         foreach (var it in made)
         {
             var proof = bench.Prove(it);
             if (it.Truth.Story.Count > 0) odd++;
             if (proof.Parts.All(p => p.Settled)) settled++;
-            var path = bench.PathOf(it).Skip(it.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).Select(c => bench.Topic.Clues.First(x => x.Id == c)).ToList();
+            var path = bench.PathOf(it, known).Skip(it.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).Select(c => bench.Topic.Clues.First(x => x.Id == c)).ToList();
             minutes += path.Sum(c => c.Minutes) + path.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal).Sum(a => bench.Topic.Accesses.First(x => x.Id == a).Minutes);
             checks += path.Count;
             var breaks = bench.Variants.Select(v => !Same(proof, v.Prove(it))).ToList();

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using Apprentice.Assess;
+using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
@@ -134,7 +135,10 @@ static class PaperCommand
     static void Say(Desk desk, IReadOnlyList<Workbench> benches, TestPlan plan, PlanForecast forecast, bool saved)
     {
         desk.Out.WriteLine($"{plan.Permission}: {(saved ? "saved" : "not saved; write --save to keep it")}");
-        foreach (var line in (string[])[PlanText.Jobs(plan), PlanText.Time(plan), PlanText.Mix(plan), PlanText.Expected(forecast), PlanText.ExpectedOf(forecast), PlanText.Seen(plan), PlanText.Pass(plan), PlanText.NotYet(plan)]) desk.Out.WriteLine(line);
+        foreach (var (name, text) in new[] { ("testplan.jobs", PlanText.Jobs(plan)), ("testplan.time", PlanText.Time(plan)), ("testplan.mix", PlanText.Mix(plan)), ("testplan.seen", PlanText.Seen(plan)), ("testplan.pass", PlanText.Pass(plan)) })
+            desk.Out.WriteLine($"{Words.Of(name)}: {text}");
+        desk.Out.WriteLine(PlanText.NotYet(plan));
+        desk.Out.WriteLine($"{PlanText.Expected(forecast)} {PlanText.ExpectedOf(forecast)}");
         foreach (var (of20, passes, jobs) in PlanText.Tells(plan)) desk.Out.WriteLine($"  {of20}: {passes} pass, {jobs} jobs sat");
         desk.Out.WriteLine(PlanText.Apart(plan));
         foreach (var family in plan.Families) desk.Out.WriteLine($"  {FamilyName.Of(benches.First(b => b.Topic.Id == family.Topic).Topic, family)}");

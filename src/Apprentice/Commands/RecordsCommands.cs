@@ -25,7 +25,7 @@ static class RecordsCommands
             var entries = log.Read();
             var history = History.Of(entries);
             var shelf = Shelf.OfTopics(parsed.GetValue(topics));
-            IReadOnlyList<Topic> all = [.. shelf.Ids.Select(shelf.Topic)];
+            IReadOnlyList<Topic> all = shelf.AllTopics();
             desk.Out.Write(Text(entries, history, all, parsed.GetValue(name), chosen));
             return ExitCode.Done;
         });

@@ -95,14 +95,24 @@ public sealed class Shelf
         return TopicReader.Read(file.Name, file.Text(), _register.Value);
     }
 
+    /// <summary>What reading every topic came to, by alphabet; read on all processors.</summary>
+    public IReadOnlyList<TopicReading> ReadAll()
+    {
+        var register = _register.Value;
+        var texts = _files.Select(f => (f.Name, Text: f.Text())).ToList();
+        return [.. texts.AsParallel().AsOrdered().Select(f => TopicReader.Read(f.Name, f.Text, register))];
+    }
+
+    /// <summary>Every topic, by alphabet.</summary>
+    /// <exception cref="Complaint">A file has faults.</exception>
+    public IReadOnlyList<Topic> AllTopics() => [.. ReadAll().Zip(Ids, (reading, id) => TopicOf(reading, id))];
+
     /// <summary>The topic of that name.</summary>
     /// <exception cref="Complaint">There is no topic of that name, or its file has faults.</exception>
-    public Topic Topic(string id)
-    {
-        var reading = Read(id);
-        return reading.Topic ?? throw new Complaint(
+    public Topic Topic(string id) => TopicOf(Read(id), id);
+
+    static Topic TopicOf(TopicReading reading, string id) => reading.Topic ?? throw new Complaint(
             $"The topic {id} has {Plural.Of(reading.Faults.Count, "fault")}; the first is {reading.Faults[0]}", ExitCode.Fault);
-    }
 
     static string TextOf(Assembly program, string name)
     {

@@ -10,6 +10,7 @@ static class TopicText
     public static void Write(TextWriter to, Topic topic)
     {
         to.WriteLine($"{topic.Id}: {topic.Title} ({Choose.Dashed(topic.State)})");
+        if (topic.CheckedBy.Length > 0) to.WriteLine($"checked {topic.CheckedBy}");
         to.WriteLine(topic.Question);
         Section(to, "Where bikes come from", topic.Provenances.Select(p => $"{p.Id}: {p.Name}"));
         Section(to, "Parts and what they can be", topic.Parts.Select(OfPart));

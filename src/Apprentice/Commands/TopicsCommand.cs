@@ -23,7 +23,7 @@ static class TopicsCommand
 
     static int All(Desk desk, Shelf shelf, bool json)
     {
-        var readings = shelf.Ids.Select(shelf.Read).ToList();
+        var readings = shelf.ReadAll();
         var topics = readings.Select(r => r.Topic).OfType<Topic>().ToList();
         if (json) Json.Write(desk.Out, new { Json.Schema, Topics = topics.Select(Short) });
         else foreach (var topic in topics) WriteShort(desk.Out, topic);

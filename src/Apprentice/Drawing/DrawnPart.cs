@@ -14,6 +14,10 @@ sealed class DrawnPart
     /// <summary>The picture in sentences, exact enough to work from: places and shapes, never a reading, an answer or a kind's name.</summary>
     public IReadOnlyList<string> Words => _art.Count > 0 ? [Content.Words.Of("figure.art"), .. _art] : [.. _sketch.Says, .. PointWords.Of(_sketch)];
 
+    /// <summary>The picture in sentences with its lettered points alone.</summary>
+    /// <param name="letters">Letter by point.</param>
+    public IReadOnlyList<string> WordsWith(IReadOnlyDictionary<string, string> letters) => [.. _sketch.Says, .. PointWords.Of(_sketch, letters)];
+
     /// <summary>True for text art, which has no geometry to be said in words.</summary>
     public bool IsArt => _art.Count > 0;
 

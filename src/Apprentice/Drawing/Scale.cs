@@ -36,6 +36,12 @@ abstract record Scale
     {
         /// <summary>True for a rule laid along a chain: the pins are seen, half an inch or a little more apart.</summary>
         public bool Pins { get; init; }
+
+        /// <summary>True when a tape that is laid round does not lie quite even: its end stands aslant, and is read where it touches the marks.</summary>
+        public bool Aslant { get; init; }
+
+        /// <summary>The same rule laid round a part; one tape in three lies aslant, by the seed.</summary>
+        public Ruled LaidRound(ulong seed) => this with { Around = true, Aslant = Figures.ShopLook.IsWorn(seed) };
     }
 
     /// <summary>A vernier caliper 0.05 mm: 20 divisions of the vernier on 19 mm of the main scale.</summary>

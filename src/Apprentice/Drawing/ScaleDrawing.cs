@@ -48,9 +48,9 @@ static class ScaleDrawing
         var canvas = new Canvas(view.Columns, rows);
         var top = MarksRow(rows) * 4;
         var longest = canvas.Height - 4 - top;
-        if (view.Pins.Count == 0) canvas.Shade(0, 0, view.Edge, top - 1);
+        if (view.Pins.Count == 0) End(canvas, view, top);
         foreach (var pin in view.Pins) Pin(canvas, pin, top);
-        canvas.Down(view.Edge, 0, top - 1);
+        if (view.Pins.Count > 0) canvas.Down(view.Edge, 0, top - 1);
         if (view.Edge / 2 > label.Length + 4) canvas.Write(Math.Min((view.Edge / 2) - label.Length - 3, view.Columns - label.Length - 2), 0, $" {label} ");
         if (view.Main.Count > 0) canvas.Across(top, view.Main[0].Dot, view.Width);
         foreach (var mark in view.Main)
@@ -59,6 +59,17 @@ static class ScaleDrawing
             canvas.Write(ScaleView.FigureColumn(mark.Dot, mark.Figure), rows - 1, mark.Figure);
         }
         return canvas.Rows();
+    }
+
+    // What is measured, up to its edge; the end of a tape that lies aslant leans back from where it touches the marks.
+    static void End(Canvas canvas, ScaleView view, int top)
+    {
+        for (var y = 0; y < top; y++)
+        {
+            var edge = view.Edge - (view.Scale is Scale.Ruled { Aslant: true } ? (top - 1 - y) / 2 : 0);
+            canvas.Shade(0, y, edge, y);
+            canvas.Dot(edge, y);
+        }
     }
 
     // A pin seen from the side, its middle drawn down to the rule.

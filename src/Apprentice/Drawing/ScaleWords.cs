@@ -12,7 +12,7 @@ static class ScaleWords
     public static IReadOnlyList<string> Of(Scale scale, double millimetres, bool closed) => scale switch
     {
         Scale.Vernier vernier => [Words.Of(closed ? "scale.words-closed" : vernier.Inside ? "scale.words-inside" : "scale.words-caliper"), .. Vernier(vernier.Steps(closed ? 0 : millimetres))],
-        Scale.Ruled ruled => [Words.Of(ruled.Inches ? "scale.words-inches" : "scale.words-mm"), Ruled(ruled, millimetres), .. ruled.Pins ? [Words.Of("scale.words-pins")] : Array.Empty<string>()],
+        Scale.Ruled ruled => [Words.Of(ruled.Inches ? "scale.words-inches" : "scale.words-mm"), Ruled(ruled, millimetres), .. ruled.Pins ? [Words.Of("scale.words-pins")] : ruled.Aslant ? [Words.Of("scale.words-aslant")] : Array.Empty<string>()],
         _ => [],
     };
 

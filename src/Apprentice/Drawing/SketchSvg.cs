@@ -14,7 +14,8 @@ static class SketchSvg
     /// <summary>The SVG element of a sketch.</summary>
     /// <param name="sketch">The sketch.</param>
     /// <param name="id">A name that no other picture of the page has: fills are called after it.</param>
-    public static string Of(Sketch sketch, string id)
+    /// <param name="spans">Where measured clues are taken: a letter, from a spot to a spot; the same spot twice for a tape laid round there.</param>
+    public static string Of(Sketch sketch, string id, IReadOnlyList<(string Letter, Spot From, Spot To)>? spans = null)
     {
         var (low, high) = sketch.Bounds();
         var (width, height) = (Math.Max(1, high.X - low.X), Math.Max(1, high.Y - low.Y));
@@ -26,7 +27,19 @@ static class SketchSvg
         foreach (var ink in sketch.Inks) _ = svg.Append(PathOf(ink, id, pen));
         foreach (var caption in sketch.Captions)
             _ = svg.Append($"<text x=\"{N(caption.At.X)}\" y=\"{N(-caption.At.Y)}\" font-size=\"{N(size / 22)}\" text-anchor=\"middle\" dominant-baseline=\"middle\">{WebUtility.HtmlEncode(caption.Text.Trim())}</text>");
+        foreach (var (letter, from, to) in spans ?? []) _ = svg.Append(Span(letter, from, to, size));
         return svg.Append("</svg>").ToString();
+    }
+
+    // A line with a dot at each end, white beneath so that it stands out on anything, and its letter in the middle.
+    static string Span(string letter, Spot from, Spot to, double size)
+    {
+        var line = $"x1=\"{N(from.X)}\" y1=\"{N(-from.Y)}\" x2=\"{N(to.X)}\" y2=\"{N(-to.Y)}\"";
+        var (x, y, dot) = (N((from.X + to.X) / 2), N((-from.Y - to.Y) / 2), N(size / 70));
+        string End(Spot at) => $"<circle cx=\"{N(at.X)}\" cy=\"{N(-at.Y)}\" r=\"{dot}\" stroke=\"#fff\" stroke-width=\"{N(size / 300)}\"/>";
+        return $"<line {line} stroke=\"#fff\" stroke-width=\"{N(size / 60)}\"/><line {line} stroke=\"#000\" stroke-width=\"{N(size / 130)}\"/>{End(from)}{End(to)}"
+            + $"<circle cx=\"{x}\" cy=\"{y}\" r=\"{N(size / 28)}\" fill=\"#fff\" stroke=\"#000\" stroke-width=\"{N(size / 250)}\"/>"
+            + $"<text x=\"{x}\" y=\"{y}\" font-size=\"{N(size / 18)}\" font-weight=\"bold\" text-anchor=\"middle\" dominant-baseline=\"central\">{letter}</text>";
     }
 
     static string Pattern(string id, double step, double pen, string path) =>

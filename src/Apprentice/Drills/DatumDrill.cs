@@ -24,7 +24,7 @@ sealed record DatumDrill() : DrillSkill("datum", "drill.datum", "drill.datum-not
         return new DrillItem.OnScale
         {
             Prompt = clue.Name,
-            Scale = Scale.Of(clue.Tool) is Scale.Ruled ruled ? ruled with { Around = Math.Abs(measured.Scale - Math.PI) < 1e-6 } : new Scale.Ruled(Tape: true, Inches: false),
+            Scale = Scale.Of(clue.Tool) is not Scale.Ruled ruled ? new Scale.Ruled(Tape: true, Inches: false) : Math.Abs(measured.Scale - Math.PI) < 1e-6 ? ruled.LaidRound(seed) : ruled,
             Tool = clue.Tool,
             Datums = [clue.Datum.Length > 0 ? clue.Datum : clue.FromTo, .. measured.Slips.Select(s => s.Name)],
             ExactFor = Edge,

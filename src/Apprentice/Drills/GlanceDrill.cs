@@ -29,13 +29,13 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
 
     /// <inheritdoc/>
     public override IReadOnlyList<string> Families(IReadOnlyList<Workbench> benches) =>
-        [.. benches.SelectMany(b => b.Topic.Drawings.Where(d => Pairs(b.Topic, d).Count > 0).Select(d => $"{b.Topic.Id}:{d.Id}"))];
+        [.. benches.SelectMany(b => b.Topic.Drawings.Where(d => !d.IsAlike && Pairs(b.Topic, d).Count > 0).Select(d => $"{b.Topic.Id}:{d.Id}"))];
 
     /// <summary>The pairs of a drawing that look different when each is drawn alone, to a size of its own.</summary>
     public static IReadOnlyList<(DrawnChoice First, DrawnChoice Second)> Pairs(Topic topic, TopicDrawing drawing)
     {
         if (Known.TryGetValue(drawing, out var known)) return known;
-        var looks = (drawing.Kinds.Count > 1 ? drawing.Kinds : drawing.Findings).Where(l => l.Art.Count == 0).ToList();
+        var looks = (ByFinding(drawing) ? drawing.Findings : drawing.Kinds).Where(l => l.Art.Count == 0).ToList();
         var found = looks.SelectMany((one, i) => looks.Skip(i + 1).Where(two => IsSeen(topic, drawing, one, two)).Select(two => (Choice(drawing, one), Choice(drawing, two)))).ToList();
         Known.AddOrUpdate(drawing, found);
         return found;
@@ -62,7 +62,7 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
         var alone = DrawnPart.Of(topic, drawing.Id, asked == 0 ? pair.First : pair.Second, seed: seed);
         var shown = new DrillItem.Pick
         {
-            Prompt = Words.Of("drill.glance-alone", ("drawing", drawing.Title)),
+            Prompt = Words.Of("drill.glance-alone", ("drawing", drawing.Title), ("topic", topic.Title)),
             Options = [named.Names.First, named.Names.Second],
             Right = asked,
             Why = Words.Of("drill.glance-is", ("name", name), ("other", other)),
@@ -71,7 +71,7 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
         };
         return shown with
         {
-            Prompt = Words.Of("drill.glance-pair", ("drawing", drawing.Title), ("name", name)),
+            Prompt = Words.Of("drill.glance-pair", ("drawing", drawing.Title), ("topic", topic.Title), ("name", name)),
             Options = [pictures.Item1, pictures.Item2],
             Why = Words.Of("drill.glance-which", ("name", name), ("other", other), ("n", asked + 1)),
             Picture = Picture(DrawnPair.Of(topic, drawing.Id, pair.First, pair.Second, pictures, byShape)),
@@ -81,7 +81,10 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
 
     static DrillPicture Picture(DrawnPair pair) => new(room => pair.Rows(room.Columns, Math.Max(LeastRows, room.Rows)), pair.Words);
 
-    static DrawnChoice Choice(TopicDrawing drawing, DrawnLook look) => drawing.Kinds.Count > 1 ? DrawnChoice.Kind(look.Of) : DrawnChoice.Finding(look.Of);
+    static DrawnChoice Choice(TopicDrawing drawing, DrawnLook look) => ByFinding(drawing) ? DrawnChoice.Finding(look.Of) : DrawnChoice.Kind(look.Of);
+
+    // What is seen says more of a picture than the name of a kind: "cast, two holes", not "third lever".
+    static bool ByFinding(TopicDrawing drawing) => drawing.Findings.Count > 1 || drawing.Kinds.Count < 2;
 
     static DrawnLook LookOf(TopicDrawing drawing, DrawnChoice choice) =>
         TopicDrawing.Look(choice.IsFinding ? drawing.Findings : drawing.Kinds, choice.Id) ?? throw new InvalidOperationException($"{drawing.Id} has no {choice.Id}.");

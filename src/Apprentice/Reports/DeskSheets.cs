@@ -22,7 +22,7 @@ static class DeskSheets
         [Words.Of("papers.made-keep"), Words.Of("desk.code-burn")],
         [
             new("codes", Words.Of("papers.made"), [Words.Of("sit.pick-who"), Words.Of("sit.pick-paper"), Words.Of("sit.pick-for"), Words.Of("papers.code"), Words.Of("papers.met")],
-                [.. made.Select(m => (IReadOnlyList<object?>)[m.Entry.Candidate, m.Entry.Paper, m.Entry.Permission, m.Code, Words.Of("papers.met-of", ("met", m.Met), ("of", m.Of))])]),
+                [.. made.Select(m => (IReadOnlyList<object?>)[m.Entry.Candidate, m.Entry.Paper, m.Entry.Permission, m.Code.Replace('-', '\u2011'), Words.Of("papers.met-of", ("met", m.Met), ("of", m.Of))])]),
         ]);
 
     /// <summary>A plan for print.</summary>
@@ -33,9 +33,9 @@ static class DeskSheets
     public static Report Plan(World world, TestPlan plan, PlanForecast forecast, PassLine? line) => new(
         Words.Of("testplan.print-title", ("permission", plan.Permission)), world.Now,
         [
-            Words.Of("testplan.print-topics", ("topics", string.Join("; ", plan.Topics.Select(t => $"{PlanText.Topic(world.Bench(t.Id)?.Topic, t.Id)}, {t.Version}")))),
-            PlanText.Jobs(plan), PlanText.Time(plan), PlanText.Mix(plan), PlanText.Expected(forecast), PlanText.ExpectedOf(forecast), PlanText.Seen(plan), PlanText.Pass(plan), PlanText.NotYet(plan), PlanText.Line(plan, line),
-            PlanText.Apart(plan), Words.Of("testplan.not-tested"), Words.Of("testplan.fair"),
+            .. plan.Topics.Select(t => Words.Of("testplan.print-topic", ("topic", world.Bench(t.Id)?.Topic.Title ?? t.Id), ("version", t.Version), ("by", world.Bench(t.Id)?.Topic.CheckedBy ?? ""))),
+            Line("testplan.jobs", PlanText.Jobs(plan)), Line("testplan.time", PlanText.Time(plan)), Line("testplan.mix", PlanText.Mix(plan)), PlanText.Expected(forecast), PlanText.ExpectedOf(forecast),
+            Line("testplan.seen", PlanText.Seen(plan)), Line("testplan.pass", PlanText.Pass(plan)), PlanText.NotYet(plan), PlanText.Line(plan, line), PlanText.Apart(plan), Words.Of("testplan.not-tested"), Words.Of("testplan.fair"),
         ],
         [
             new("tells", Words.Of("testplan.tells"), [Words.Of("testplan.someone"), Words.Of("testplan.passes"), Words.Of("testplan.sat")],
@@ -45,6 +45,8 @@ static class DeskSheets
             new("pitfalls", Words.Of("testplan.pitfalls"), [Words.Of("testplan.pitfall"), Words.Of("testplan.share")],
                 [.. forecast.Pitfalls.Select(p => (IReadOnlyList<object?>)[Words.Of($"skills.pitfall.{p.Class.ToString().ToLowerInvariant()}"), Spoken.AboutTenths(p.Share)])]),
         ]);
+
+    static string Line(string name, string text) => $"{Words.Of(name)}: {text}";
 
     /// <summary>The form for three real bikes.</summary>
     public static Report Bench(World world, TestPlan plan) => new(

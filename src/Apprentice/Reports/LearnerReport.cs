@@ -33,7 +33,7 @@ static class LearnerReport
     /// <summary>The skill table, which the lead may see too.</summary>
     public static ReportTable Skills(History history, IReadOnlyList<Topic> topics, string person, DateTimeOffset now) => new(
         "skills", Words.Of("skills.title"), ["topic", "skill", "asked", "right", "now", "again_on"],
-        [.. history.Book.Of(person, now).Select(s => (object?[])[SkillNames.Title(topics, s.Skill.Topic), SkillNames.Short(topics, s.Skill), s.Asked, s.Right, Words.Of($"skills.word.{s.Word}"), Day(s.Due)])]);
+        [.. history.Book.Of(person, now).Select(s => (object?[])[SkillNames.Title(topics, s.Skill.Topic), SkillNames.Short(topics, s.Skill), s.Asked, s.Right, Words.Of($"skills.word.{s.Word}"), Day(s.AgainOn(now))])]);
 
     static ReportTable Sure(SureReport report) => new(
         "sure", Words.Of("report.sure"), ["said_of_ten", "asked", "right"], [.. report.Levels.Select(l => (object?[])[l.Tenths >= 9.9 ? 10 : (int)Math.Round(l.Tenths), l.Asked, l.Right])]);

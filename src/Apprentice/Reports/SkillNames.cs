@@ -8,10 +8,20 @@ namespace Apprentice.Reports;
 /// <summary>Skills and topics in words.</summary>
 static class SkillNames
 {
-    /// <summary>The name of a skill with its topic.</summary>
+    // A title's first word or words say enough beside the name of a skill, where no other topic begins alike.
+    static readonly string[] Ends = [":", ",", " and ", " or "];
+
+    /// <summary>The name of a skill with the beginning of its topic's title.</summary>
     /// <param name="topics">Topics at hand.</param>
     /// <param name="skill">The skill.</param>
-    public static string Of(IReadOnlyList<Topic> topics, SkillKey skill) => $"{Title(topics, skill.Topic)}: {Short(topics, skill)}";
+    public static string Of(IReadOnlyList<Topic> topics, SkillKey skill)
+    {
+        var title = Title(topics, skill.Topic);
+        var head = Head(title);
+        return $"{(topics.Count(t => string.Equals(Head(t.Title), head, StringComparison.Ordinal)) > 1 ? title : head)}: {Short(topics, skill)}";
+    }
+
+    static string Head(string title) => title[..Ends.Select(e => title.IndexOf(e, StringComparison.Ordinal)).Where(i => i > 0).DefaultIfEmpty(title.Length).Min()];
 
     /// <summary>The title of a topic, or its short name when it is not here.</summary>
     public static string Title(IReadOnlyList<Topic> topics, string topic) => Find(topics, topic)?.Title ?? topic;

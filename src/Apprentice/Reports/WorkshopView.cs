@@ -1,3 +1,4 @@
+using System.Runtime.CompilerServices;
 using Apprentice.Content;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
@@ -10,31 +11,33 @@ namespace Apprentice.Reports;
 /// <param name="Accepted">Habits that the learner knows and has had one aimed set for.</param>
 sealed record WorkshopView(
     IReadOnlyList<(string Person, int Jobs, IReadOnlyList<SkillState> Skills)> Needs,
-    IReadOnlyList<(SkillKey Skill, int Asked, int Right, int People)> Nobody,
+    IReadOnlyList<SharedNeed> Nobody,
     IReadOnlyList<(string Person, HabitState Habit)> Accepted)
 {
     const int SkillsEach = 2;
     const int MostShared = 3;
+
+    // A page asks for it several times; a history never changes.
+    static readonly ConditionalWeakTable<History, Made> Known = [];
 
     /// <summary>The view of a history.</summary>
     /// <param name="history">The history.</param>
     /// <param name="now">The time.</param>
     public static WorkshopView Of(History history, DateTimeOffset now)
     {
-        var needs = WorkshopNeeds.Of(history, now);
-        var jobs = history.Jobs.Where(j => j.Counts).CountBy(j => j.Person ?? "", StringComparer.Ordinal).ToDictionary(StringComparer.Ordinal);
-        return new WorkshopView(
-            [.. needs.People.Select(p => (p.Person, jobs.GetValueOrDefault(p.Person), (IReadOnlyList<SkillState>)[.. p.NeedsWork.Take(SkillsEach)]))],
-            Counted(history, [.. needs.NobodyHas.Take(MostShared)]),
-            [.. needs.People.SelectMany(p => p.Habits.Where(h => h.State == HabitStanding.LookOut).Select(h => (p.Person, h)))]);
+        if (Known.TryGetValue(history, out var known) && known.Now == now) return known.View;
+        var view = New(history, now);
+        Known.AddOrUpdate(history, new Made(now, view));
+        return view;
     }
 
-    static IReadOnlyList<(SkillKey Skill, int Asked, int Right, int People)> Counted(History history, List<SkillKey> skills)
+    static WorkshopView New(History history, DateTimeOffset now)
     {
-        if (skills.Count == 0) return [];
-        var marks = history.Jobs.Where(j => j.Counts && j.Person is not null)
-            .SelectMany(j => j.Observed.OfType<Observed.Mark>().Where(m => skills.Contains(m.Skill)).Select(m => (j.Person, Mark: m))).ToLookup(m => m.Mark.Skill);
-        return [.. skills.Select(s => (s, marks[s].Count(), marks[s].Count(m => m.Mark.Right), marks[s].Select(m => m.Person).Distinct(StringComparer.Ordinal).Count()))];
+        var needs = WorkshopNeeds.Of(history, now);
+        return new WorkshopView(
+            [.. needs.People.Select(p => (p.Person, p.Jobs, (IReadOnlyList<SkillState>)[.. p.NeedsWork.Take(SkillsEach)]))],
+            [.. needs.NobodyHas.Take(MostShared)],
+            [.. needs.People.SelectMany(p => p.Habits.Where(h => h.State == HabitStanding.LookOut).Select(h => (p.Person, h)))]);
     }
 
     /// <summary>The view as a report.</summary>
@@ -53,4 +56,6 @@ sealed record WorkshopView(
                 .. history.People.Select(p => LearnerReport.Skills(history, topics, p, now) with { Id = $"skills:{p}", Title = p }),
             ]);
     }
+
+    sealed record Made(DateTimeOffset Now, WorkshopView View);
 }

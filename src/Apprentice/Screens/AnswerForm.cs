@@ -13,6 +13,7 @@ namespace Apprentice.Screens;
 sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values)
 {
     const string Open = "open";
+    const string Force = "force";
     const string None = Kind.NoneId;
 
     /// <summary>The questions, in order; some follow from earlier answers.</summary>
@@ -52,7 +53,7 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
     {
         var of = key[(key.IndexOf(':') + 1)..];
         string[] with = key.StartsWith("which:", StringComparison.Ordinal) ? [key, $"sure:{of}"]
-            : key.StartsWith("do:", StringComparison.Ordinal) ? [key, $"two1:{of}", $"two2:{of}", $"wait:{of}"]
+            : key.StartsWith("do:", StringComparison.Ordinal) ? [key, $"two1:{of}", $"two2:{of}", $"wait:{of}", $"force:{of}"]
             : key.StartsWith("two1:", StringComparison.Ordinal) ? [key, $"two2:{of}"]
             : [key];
         return this with { Values = Values.RemoveRange(with) };
@@ -62,7 +63,10 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
     public Given Given() => new(
         [.. On.Want.Asks.Select(p => new PartAnswer(p, Values[$"which:{p}"] is var kind && Same(kind, Open) ? null : kind, int.Parse(Values[$"sure:{p}"])))],
         [.. On.Want.OrderLines.Select(l => Chosen(l.Id))],
-        Values.GetValueOrDefault("settled"), Values.GetValueOrDefault("aside"), Values.GetValueOrDefault("story"), Forced: false);
+        Values.GetValueOrDefault("settled"), Values.GetValueOrDefault("aside"), Values.GetValueOrDefault("story"), Forced);
+
+    /// <summary>True when a part that can hurt is to be put in by force.</summary>
+    public bool Forced => On.Want.OrderLines.Any(l => Values.GetValueOrDefault($"do:{l.Id}") is Force);
 
     IEnumerable<AnswerQuestion> Part(Part part, TopicWords words)
     {
@@ -87,6 +91,7 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
             [
                 .. spares.Select(s => ($"={s.Id}", Words.Of("answer.order", ("spare", s.Name)))),
                 .. spares.Count > 1 ? [("two", Words.Of("answer.two"))] : Array.Empty<(string, string)>(),
+                .. spares.Any(s => s.Hazard) ? [(Force, Words.Of("answer.force"))] : Array.Empty<(string, string)>(),
                 .. open.Count > 0 ? [("wait", Words.Of("answer.wait"))] : Array.Empty<(string, string)>(),
                 ("ask", Words.Of("answer.ask")),
             ]);
@@ -95,6 +100,11 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
         {
             yield return new AnswerQuestion(
                 $"wait:{line.Id}", Words.Of("answer.line-wait"), Words.Of("answer.wait-which"), "", [.. open.Select(c => (c.Id, words.Clue(c.Id)))]);
+        }
+        if (chosen is Force)
+        {
+            yield return new AnswerQuestion(
+                $"force:{line.Id}", Words.Of("answer.line-force"), Words.Of("answer.force-which"), "", [.. spares.Where(s => s.Hazard).Select(s => (s.Id, s.Name))]);
         }
         if (chosen is not "two") yield break;
         yield return new AnswerQuestion(
@@ -127,6 +137,7 @@ sealed record AnswerForm(BenchJob On, ImmutableDictionary<string, string> Values
         {
             "ask" => new Choice.Ask(),
             "wait" => new Choice.Wait(Values[$"wait:{line}"]),
+            Force => new Choice.Order(Values[$"force:{line}"]),
             "two" => order.IndexOf(Values[$"two1:{line}"]) < order.IndexOf(Values[$"two2:{line}"])
                 ? new Choice.OrderTwo(Values[$"two1:{line}"], Values[$"two2:{line}"])
                 : new Choice.OrderTwo(Values[$"two2:{line}"], Values[$"two1:{line}"]),

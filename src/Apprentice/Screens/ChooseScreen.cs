@@ -35,7 +35,7 @@ sealed record ChooseScreen : ChoiceScreen
     protected override Turn Take(World world, int line)
     {
         if (line == 0) return Turn.To(new TopicsScreen());
-        if (line <= Planner.Lengths.Count) return Start.PlanOf(world, Planner.Lengths[line - 1]) is { } plan && world.History.JobsOf(world.Person).Any() ? new Session(plan.Items).Start(world) : Start.Job(world);
+        if (line <= Planner.Lengths.Count) return Start.PlanOf(world, Planner.Lengths[line - 1]) is { } plan && world.History.JobsOf(world.Person).Any() ? Start.Planned(world, plan) : Start.Job(world);
         return Turn.To(world.Person is null ? new NameScreen(null) : new PlaceScreen([], this));
     }
 

@@ -29,6 +29,7 @@ sealed record ConfirmScreen(AnswerScreen Answer) : FieldScreen
                 {
                     new Block.Text(Words.Of("confirm.part", ("spare", s.Name))), new Block.Text(Words.Of("confirm.what", ("text", s.HazardText)), 2),
                 }),
+                .. Answer.Form.Forced ? [new Block.Text(Words.Of("confirm.force"))] : Array.Empty<Block>(),
                 new Block.Gap(),
                 new Block.Text(used.Count == 0 ? Words.Of("confirm.nothing") : Words.Of("confirm.used", ("checks", Spoken.List(used)))),
                 new Block.Gap(),

@@ -1,5 +1,6 @@
 using Apprentice.Assess;
 using Apprentice.Content;
+using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 using Apprentice.Screens.Assess;
 
@@ -72,6 +73,7 @@ sealed class Conversation(
 
     bool Follow(Turn turn)
     {
+        if (turn.Changes.Count > 0) _world = _world.With(turn.Changes, keeping);
         foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
         if (turn.Keeps is { } keeps) _world = keeps(_world);
         if (turn.Errand is { } errand) return Follow(errand(_world, Papers));
@@ -110,4 +112,8 @@ sealed class Conversation(
 /// <summary>What may be done with the records of a person, apart from adding to them.</summary>
 /// <param name="Move">The text of the file with which a person's records go to another machine.</param>
 /// <param name="Erase">Takes a person out of the log for good, and gives back what is left.</param>
-sealed record Keeping(Func<string, string> Move, Func<string, History> Erase);
+sealed record Keeping(Func<string, string> Move, Func<string, History> Erase)
+{
+    /// <summary>Writes the workshop's changes to their file.</summary>
+    public Action<IReadOnlyList<Change>> Changes { get; init; } = _ => { };
+}

@@ -37,10 +37,6 @@ sealed record DatumScreen(ReadingTask Task) : ChoiceScreen
     Block.Table Choices() => new([new("")], Rows(Task.Order.Select(d => (string[])[Task.Drawn is { } drawn ? drawn.Say(d, Task.Datums[d]) : Task.Datums[d]])));
 
     static IReadOnlyList<Block> Drawing(DrawnDatums drawn, bool inWords) => inWords
-        ? [
-            .. drawn.Part.Words.Select(w => new Block.Text(w, 2)),
-            .. drawn.Letters.OrderBy(l => l.Value, StringComparer.Ordinal).Select(l => new Block.Text(Words.Of("scale.point", ("letter", l.Value), ("point", Words.Of($"figure.at.{l.Key}"))), 2)),
-            new Block.Gap(),
-        ]
+        ? [.. drawn.Part.WordsWith(drawn.Letters).Select(w => new Block.Text(w, 2)), new Block.Gap()]
         : [new Block.Picture(room => drawn.Part.Rows(room.Columns, room.Rows, drawn.Marks))];
 }

@@ -41,7 +41,7 @@ sealed record FirstStartScreen : ChoiceScreen
         0 => Start.Job(world),
         1 => Turn.To(new OwnWantScreen(this)),
         2 => Turn.To(new WorkshopNameScreen(this)),
-        _ => Turn.To(PeopleScreen.Example(world, this)),
+        _ => Turn.To(ExampleScreen.Of(world)),
     };
 
     /// <inheritdoc/>

@@ -98,7 +98,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
         [
             Words.Of("grade.said"),
             string.Join("; ", Given.Parts.Select(p => $"{words.Kind(p.Part, p.Kind)}, {Sure(p)}")) + ". "
-                + string.Join(" ", Given.Orders.Select((o, i) => Ordered(i, words.Choice(o)))),
+                + string.Join(" ", Given.Orders.Select((o, i) => Ordered(i, words.Choice(o)))) + (Given.Forced ? " " + Words.Of("grade.forced") : ""),
         ];
     }
 

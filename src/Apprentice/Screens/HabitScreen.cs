@@ -41,7 +41,7 @@ sealed record HabitScreen(Habit Habit, Screen Below) : ChoiceScreen
         if (line > 0) return PastScreen.Open(world, Jobs(world)[line - 1], this);
         var items = AimedSets.Of(world.History, [.. world.Practised.Select(b => b.Topic)], Habit);
         if (items.Count == 0 || world.Person is not { } person) return Turn.To(this);
-        var turn = new Session(items).Start(world);
+        var turn = new Session([.. items.Select(i => i.Job)]).Begin(world);
         return turn with { Entries = [new LogEntry.AimedAt(person, Habit), .. turn.Entries] };
     }
 

@@ -24,9 +24,12 @@ static class HomeBlocks
         if (done.Count < MixUntil) yield return new Block.Text(Words.Of("home.mix"));
     }
 
-    static string Left(World world, PastJob open) => Start.IsHere(world, open)
-        ? Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)))
-        : Words.Of("home.left-changed", ("job", open.Started.Job));
+    static string Left(World world, PastJob open)
+    {
+        if (!Start.IsHere(world, open)) return Words.Of("home.left-changed", ("job", open.Started.Job));
+        var left = Words.Of("home.left", ("job", open.Started.Job), ("topic", TopicsScreen.Title(world, open.Started.Topic)));
+        return world.History.LeftFrom(open) is { Count: > 1 } jobs ? $"{left} {Words.Of(jobs.Count == 2 ? "home.left-one" : "home.left-more", ("n", jobs.Count - 1))}" : left;
+    }
 
     static IEnumerable<Block> Plan(World world)
     {
@@ -61,19 +64,8 @@ static class HomeBlocks
         if (LearnerWords.LookOut(world) is { } habit) yield return (Words.Of("home.label-look-out"), habit);
         if (LearnerWords.HowSure(Sureness.Of(world.History, world.Person).High) is { } sure) yield return (Words.Of("home.label-sure"), sure);
         if (done.Any(j => j.Counts)) yield return (Words.Of("home.label-orders"), LearnerWords.Orders(WrongOrders.Of(world.History, world.Person)));
-        if (Permission(world) is { } permission) yield return (Words.Of("home.label-permission"), permission);
+        if (PermissionWords.Next(world) is { } permission) yield return (Words.Of("home.label-permission"), permission);
+        if (NewsScreen.All(world).Count(n => !n.IsSeen) is > 0 and var news) yield return (Words.Of("home.label-news"), Words.Of("home.news", ("n", news)));
         if (world.History.Workshop is { } workshop) yield return (workshop.Lead, Words.Of("home.lead-sees"));
-    }
-
-    // The last permission that the person has a told result or a bike for.
-    static string? Permission(World world)
-    {
-        if (world.Person is not { } person) return null;
-        var all = world.History.Assessments;
-        if (all.Registers.LastOrDefault(r => r.Person == person && (r.Bench.Count > 0 || r.Results.Any(x => all.PublishedAt(x.Paper) is not null))) is not { } register) return null;
-        var told = register.Results.LastOrDefault(r => all.PublishedAt(r.Paper) is not null);
-        return Words.Of(
-            told is null ? "home.permission-bench" : "home.permission", ("permission", register.Permission), ("outcome", told is null ? "" : Words.Of($"outcome.short.{told.Outcome}")),
-            ("state", AssessWords.State(world.History, person, register.Permission)));
     }
 }

@@ -39,7 +39,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
         0 => Start.Open(world) is null ? Start.Today(world) : GoOn(world),
         1 => Turn.To(new ChooseScreen()),
         2 => Start.Today(world, Short),
-        3 => Turn.To(new OwnWantScreen(this)),
+        3 => Turn.To(IsStand(world) ? new StandScreen(this with { Note = "" }) : new OwnWantScreen(this)),
         4 => Turn.To(new DrillsScreen(this with { Note = "" })),
         5 => Turn.To(new LessonsScreen(this)),
         6 => LookOutScreen.Open(world),
@@ -64,13 +64,16 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
         Start.Open(world) is { } open ? Words.Of("home.go-on", ("job", open.Started.Job)) : Words.Of("home.start"),
         Words.Of("home.choose"),
         Words.Of("home.short"),
-        Words.Of("home.own"),
+        Words.Of(IsStand(world) ? "home.stand" : "home.own"),
         Words.Of("home.drills"),
         Words.Of("home.lessons"),
         Words.Of("home.look-out"),
         Words.Of("home.past"),
         world.Person is { } person ? Words.Of("home.who", ("name", person)) : Words.Of(world.History.People.Count > 0 ? "home.who-else" : "home.name"),
     ];
+
+    // A workshop keeps its bikes in a notebook; a home mechanic walks round one bike, and finds the notebook behind 0.
+    static bool IsStand(World world) => world.History.Workshop is not null || world.History.Notebook.Bikes.Count > 0;
 
     // Three by three, as on a number pad.
     static Block.Table Grid(List<string> names) => new(
@@ -81,7 +84,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
     {
         if (Start.Open(world) is not { } past) return Turn.To(this);
         return BenchJob.Again(world, past) is { } job
-            ? Turn.To(BenchScreen.Of(job))
+            ? Turn.To(BenchScreen.Of(job with { Session = Session.Of(world, past) }))
             : Turn.To(this with { Note = Words.Of("home.left-changed", ("job", past.Started.Job)) });
     }
 }

@@ -82,7 +82,8 @@ static class Layout
 
     static IEnumerable<Line> Lines(Block block, int width) => block switch
     {
-        Block.Text text => Wrap(text.Words, width - text.Indent).Select(l => new Line(new string(' ', text.Indent) + l)),
+        Block.Text text => Wrap(text.Words[text.Hang..], width - text.Indent - text.Hang)
+            .Select((l, i) => new Line(new string(' ', text.Indent) + (i == 0 ? text.Words[..text.Hang] : new string(' ', text.Hang)) + l)),
         Block.Rule => [new Line(new string('-', width))],
         Block.Table table => TableLayout.Lines(table, width),
         _ => [new Line("")],

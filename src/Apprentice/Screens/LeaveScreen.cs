@@ -35,6 +35,8 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
         "help" => Turn.To(new HelpScreen(Below)),
         "pause" => Turn.To(new PauseScreen(Below), Below.Pauses ? [new LogEntry.Paused(null)] : []),
         "workshop" => Turn.To(new WorkshopNameScreen(Below)),
+        "stand" => Turn.To(new StandScreen(this)),
+        "news" => Turn.To(new NewsScreen(this)),
         "page" => PinScreen.Before(world, world.History.Workshop?.Lead, new WorkshopScreen(this), this),
         "records" => Turn.To(new RecordsScreen(world.Who, this)),
         _ => Turn.Quit(this),
@@ -52,11 +54,15 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
         .. Below is HomeScreen ? ["workshop"] : Array.Empty<string>(),
         .. world.History.Workshop is not null ? ["page"] : Array.Empty<string>(),
         .. Below is HomeScreen && world.Person is not null ? ["records"] : Array.Empty<string>(),
+        .. Below is HomeScreen && NewsScreen.All(world).Count > 0 ? ["news"] : Array.Empty<string>(),
+        .. Below is HomeScreen && world.History.Workshop is null ? ["stand"] : Array.Empty<string>(),
     ];
 
     static string Name(World world, string line) => line switch
     {
         "workshop" => Words.Of(world.History.Workshop is null ? "leave.workshop" : "leave.workshop-change"),
+        "stand" => Words.Of("leave.stand"),
+        "news" => Words.Of("leave.news"),
         "page" => Words.Of("leave.page"),
         "records" => Words.Of("leave.records"),
         _ => Words.Of($"leave.{line}"),

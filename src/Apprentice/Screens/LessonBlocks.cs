@@ -26,8 +26,8 @@ static class LessonBlocks
             {
                 yield return block switch
                 {
-                    LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2),
-                    LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2),
+                    LessonBlock.Point { Number: { } n } point => new Block.Text($"{n}  {Text(point.Spans, links)}", 2, $"{n}  ".Length),
+                    LessonBlock.Point point => new Block.Text($"-  {Text(point.Spans, links)}", 2, 3),
                     LessonBlock.Table table => TableOf(table, links),
                     LessonBlock.Paragraph paragraph => new Block.Text(Text(paragraph.Spans, links)),
                     _ => new Block.Gap(),

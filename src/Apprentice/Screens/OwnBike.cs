@@ -1,5 +1,6 @@
 using Apprentice.Engine;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
@@ -36,7 +37,7 @@ sealed record OwnBike(
     public int Number => Findings.Count + Blind.Count + 1;
 
     IEnumerable<Clue> Offer => Topic.Clues.Where(c =>
-        c.Channels.Any(k => k.Channel == Channel.Bench) && Level(c.Tool) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
+        c.Channels.Any(k => k.Channel == Channel.Bench) && ToolLevel.Of(c.Tool) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
 
     /// <summary>The next question: stop signs first, then what tells most for its minutes; null when nothing helps any more.</summary>
     /// <param name="reasoning">What the findings amount to.</param>
@@ -74,16 +75,6 @@ sealed record OwnBike(
             { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below) { Cursor = Cursor.None },
         };
     }
-
-    /// <summary>The level of a tool: 1 eyes and hands, 2 rule or tape, 3 anything else that measures.</summary>
-    public static int Level(string tool) => tool switch
-    {
-        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") => 3,
-        _ when Has(tool, "rule") || Has(tool, "tape") => 2,
-        _ => 1,
-    };
-
-    static bool Has(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
 
     static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
 }

@@ -1,6 +1,5 @@
 using Apprentice.Content;
 using Apprentice.Engine.Cases;
-using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
@@ -11,7 +10,6 @@ namespace Apprentice.Screens;
 sealed record OwnPathScreen(OwnBike Bike, Screen Below) : ChoiceScreen
 {
     const int PathJobs = 3;
-    const double JobMinutes = 3;
     static readonly Cursor Bikes = new(0);
     static readonly Cursor JobsLine = new(2);
 
@@ -42,7 +40,7 @@ sealed record OwnPathScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     {
         0 => Turn.To(Bike.Topic.Provenances.Count > 1 ? new OwnFromScreen(Bike, this) : new OwnToolsScreen(Bike, this)),
         1 => CardScreen.Open(world, this with { Cursor = JobsLine }, Bike.Topic, FirstCheck()),
-        _ => new Session([.. Enumerable.Range(0, PathJobs).Select(i => Item(world, i))], this with { Cursor = Bikes }).Start(world),
+        _ => new Session([.. Enumerable.Range(0, PathJobs).Select(i => Item(world, i))], this with { Cursor = Bikes }).Begin(world),
     };
 
     /// <inheritdoc/>
@@ -51,11 +49,9 @@ sealed record OwnPathScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     // The check that tells most for its minutes while nothing is known.
     string FirstCheck() => Bike.Reasoning.Next is [var first, ..] ? first.Clue : Bike.Topic.Clues[0].Id;
 
-    PlanItem Item(World world, int nth)
+    PlannedJob Item(World world, int nth)
     {
         var draw = Mix.Of(Bike.Topic, world.History.NextJob + nth, world.History.Luck ?? 0);
-        return new PlanItem(
-            Bike.Topic.Id, draw with { Request = draw.Request with { Want = Bike.Want.Id, Select = Selection.AsTheyCome, Offer = Engine.Topics.Channel.Bench, Questions = null } },
-            null, JobMinutes, Remark.Of("plan.why.mixed"));
+        return new PlannedJob(Bike.Topic.Id, draw with { Request = draw.Request with { Want = Bike.Want.Id, Select = Selection.AsTheyCome, Offer = Engine.Topics.Channel.Bench, Questions = null } });
     }
 }

@@ -26,7 +26,8 @@ abstract record Block
     /// <summary>A paragraph, wrapped at words.</summary>
     /// <param name="Words">The text.</param>
     /// <param name="Indent">Columns of indent.</param>
-    public sealed record Text(string Words, int Indent = 0) : Block;
+    /// <param name="Hang">Characters at the beginning that the lines after the first stand clear of: the dash or number of a point.</param>
+    public sealed record Text(string Words, int Indent = 0, int Hang = 0) : Block;
 
     /// <summary>A line across.</summary>
     /// <param name="Drop">True when it may be left out where the page is longer than the window.</param>

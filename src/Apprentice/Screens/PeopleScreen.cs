@@ -2,32 +2,23 @@ using Apprentice.Content;
 
 namespace Apprentice.Screens;
 
-/// <summary>What the lead of a workshop sees: jobs done and right, by person; for the example the people are made up.</summary>
+/// <summary>What the lead of a workshop sees: jobs done and right, by person.</summary>
 /// <param name="Title">Top line.</param>
 /// <param name="People">Name, jobs, jobs right, topics.</param>
 /// <param name="Lines">Lines sent with "this is wrong".</param>
-/// <param name="Note">A sentence below the table.</param>
 /// <param name="Below">The screen to go back to.</param>
-sealed record PeopleScreen(string Title, IReadOnlyList<ExamplePerson> People, IReadOnlyList<string> Lines, string Note, Screen Below) : Screen
+sealed record PeopleScreen(string Title, IReadOnlyList<PersonJobs> People, IReadOnlyList<string> Lines, Screen Below) : Screen
 {
-    const int ExampleSeed = 4417;
-
     /// <summary>The real people of this file.</summary>
     public static PeopleScreen Of(World world, Screen below) => new(
         Words.Of("people.title", ("workshop", world.History.Workshop?.Name ?? "")),
         [
-            .. world.History.People.Select(p => new ExamplePerson(
+            .. world.History.People.Select(p => new PersonJobs(
                 p, world.History.JobsOf(p).Count(j => j.Counts), world.History.JobsOf(p).Count(j => j is { Counts: true, Verdict.Sound: true }),
                 [.. world.History.JobsOf(p).Where(j => j.Counts).Select(j => TopicsScreen.Title(world, j.Started.Topic)).Distinct(StringComparer.Ordinal)])),
         ],
         [.. world.History.Jobs.SelectMany(j => j.Questions.Select(q => Words.Of("people.line", ("job", j.Started.Job), ("text", q))))],
-        Words.Of("people.read"),
         below);
-
-    /// <summary>Made-up people.</summary>
-    public static PeopleScreen Example(World world, Screen below) => new(
-        Words.Of("people.example-title"), ExampleWorkshop.Of(ExampleSeed, [.. world.Benches.Select(b => b.Topic.Title)]), [],
-        Words.Of("people.example-note"), below);
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
@@ -43,7 +34,7 @@ sealed record PeopleScreen(string Title, IReadOnlyList<ExamplePerson> People, IR
                     ],
                     [.. People.Select(p => new Row("", Marked: false, [p.Name, p.Jobs.ToString(), p.Right.ToString(), string.Join(", ", p.Topics)]))]),
             new Block.Gap(),
-            new Block.Text(Note),
+            new Block.Text(Words.Of("people.read")),
             .. Lines.Count == 0 ? Array.Empty<Block>() : [new Block.Gap(), new Block.Text(Words.Of("people.lines") + ":"), .. Lines.Select(l => new Block.Text(l, 2))],
         ],
         [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.help")]);
@@ -51,3 +42,10 @@ sealed record PeopleScreen(string Title, IReadOnlyList<ExamplePerson> People, IR
     /// <inheritdoc/>
     public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? Below : this);
 }
+
+/// <summary>A line of the lead's table.</summary>
+/// <param name="Name">Name.</param>
+/// <param name="Jobs">Jobs done.</param>
+/// <param name="Right">Jobs right.</param>
+/// <param name="Topics">Titles of topics practised.</param>
+sealed record PersonJobs(string Name, int Jobs, int Right, IReadOnlyList<string> Topics);

@@ -43,7 +43,7 @@ sealed record PlaceScreen(IReadOnlyList<string> Chosen, Screen Below, string Not
         var asked = new LogEntry.PlacementAsked(person, Chosen);
         var after = world with { History = world.History.With(new Logged(world.Now, asked)) };
         if (Start.Placing(after)?.Next is not { } next) return Turn.To(this);
-        var turn = new Session([next], Places: true).Start(after);
+        var turn = new Session([next.Job], Places: true).Begin(after);
         return turn with { Entries = [asked, .. turn.Entries] };
     }
 

@@ -23,6 +23,7 @@ sealed record PlateScreen(LookTask Task) : ChoiceScreen
             .. Task.Notes.Select(n => new Block.Text(n)),
             new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo))),
             .. InWords || world.Plain ? [.. PlateWords.Of(View).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(room => PlateDrawing.Rows(View, room.Columns, room.Rows)) },
+            .. InWords || world.Plain ? Array.Empty<Block>() : Legend(),
             new Block.Text(Words.Of("look.which")),
             new Block.Table([new("")], Rows(Choices())),
         ],
@@ -46,6 +47,8 @@ sealed record PlateScreen(LookTask Task) : ChoiceScreen
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key) => key.Letter is 'W' ? Turn.To(this with { InWords = !InWords }) : null;
+
+    Block[] Legend() => PlateWords.Legend(View) is { Length: > 0 } legend ? [new Block.Text(legend)] : [];
 
     List<string[]> Choices() =>
     [

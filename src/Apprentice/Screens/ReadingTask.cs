@@ -56,7 +56,7 @@ sealed record ReadingTask(string Title, string Tool, IReadOnlyList<string> Datum
         var around = Math.Abs(measured.Scale - Math.PI) < 1e-6;
         return new ReadingTask(title, clue.Tool, [clue.Datum.Length > 0 ? clue.Datum : clue.FromTo, .. measured.Slips.Select(s => s.Name)], exactFor, measured.Step)
         {
-            Scale = scale is Scale.Ruled ruled ? ruled with { Around = around } : scale,
+            Scale = around && scale is Scale.Ruled ruled ? ruled.LaidRound(seed) : scale,
             Low = measured.Low,
             High = measured.High,
             Seed = seed,

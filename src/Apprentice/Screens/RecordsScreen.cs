@@ -40,7 +40,7 @@ sealed record RecordsScreen(string Person, Screen Below, string Note = "") : Cho
     protected override Turn Take(World world, int line) => line switch
     {
         0 => Turn.To(new PinSetScreen(Person, this)),
-        4 => new Turn(this, [], Sheet: new Sheet(Words.Of("records.move-file"), "", Noted) { Moves = Person }),
+        4 => new Turn(this, [], Sheet: new Sheet(Words.Of("records.move-file"), "", n => Noted($"{n} {Words.Of("records.moved")}")) { Moves = Person }),
         5 => Turn.To(new EraseScreen(Person, this)),
         _ => Export(world, Forms[line - 1]),
     };

@@ -1,4 +1,5 @@
 using Apprentice.Assess;
+using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
@@ -38,6 +39,9 @@ sealed record Turn(Screen Next, IReadOnlyList<LogEntry> Entries, bool Quits = fa
 
     /// <summary>Work that needs files of papers or chance, after the entries; what it gives follows in place of <see cref="Next"/>. Null for none.</summary>
     public Func<World, PaperFolder, Turn>? Errand { get; init; }
+
+    /// <summary>Changes that are laid over the shipped topics and lessons from now on.</summary>
+    public IReadOnlyList<Change> Changes { get; init; } = [];
 
     /// <summary>Goes to a screen.</summary>
     public static Turn To(Screen next, params IReadOnlyList<LogEntry> entries) => new(next, entries);

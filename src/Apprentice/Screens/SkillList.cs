@@ -10,7 +10,7 @@ static class SkillList
 {
     /// <summary>The skills, those that are to be practised first on top.</summary>
     public static IReadOnlyList<SkillState> Of(World world, string? person) =>
-        [.. world.History.Book.Of(person, world.Now).OrderBy(s => s.Due).ThenBy(s => s.Chance)];
+        [.. world.History.Book.Of(person, world.Now).OrderBy(s => s.AgainOn(world.Now)).ThenBy(s => s.Chance)];
 
     /// <summary>The table.</summary>
     public static Block.Table Table(World world, IReadOnlyList<SkillState> skills) => new(
@@ -25,5 +25,5 @@ static class SkillList
         world.Practised.Count == 1 ? Spoken.Capital(SkillNames.Short(world.Topics, skill)) : SkillNames.Of(world.Topics, skill);
 
     static string Again(World world, SkillState skill) =>
-        skill.Due <= world.Now ? Words.Of("skills.today") : skill.Due.ToOffset(world.Now.Offset).ToString("d MMM", CultureInfo.InvariantCulture);
+        skill.AgainOn(world.Now) <= world.Now ? Words.Of("skills.today") : skill.Due.ToOffset(world.Now.Offset).ToString("d MMM", CultureInfo.InvariantCulture);
 }

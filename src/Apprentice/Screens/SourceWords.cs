@@ -16,9 +16,9 @@ static class SourceWords
         var first = rest.Split('/')[0];
         var mark = kind switch
         {
-            "size" => it.Dimensions.FirstOrDefault(d => string.Equals(d.Id, first, StringComparison.Ordinal))?.Source,
+            "size" => it.SourceOf(first, rest.Split('/')[^1]),
             "reading" or "slip-reading" => it.Clues.FirstOrDefault(c => string.Equals(c.Id, first, StringComparison.Ordinal))?.Shows is Shows.Measured measured
-                ? it.Dimensions.First(d => string.Equals(d.Id, measured.Dimension, StringComparison.Ordinal)).Source
+                ? it.SourceOf(measured.Dimension, rest.Split('/')[^1])
                 : null,
             "step" or "share" => it.Clues.FirstOrDefault(c => string.Equals(c.Id, first, StringComparison.Ordinal))?.Source,
             _ => null,

@@ -56,8 +56,11 @@ static class Start
     public static Turn Today(World world, int minutes = UsualMinutes)
     {
         if (!world.History.JobsOf(world.Person).Any() || PlanOf(world, minutes) is not { } plan) return Job(world);
-        return minutes == UsualMinutes && Placing(world)?.Next is { } next ? new Session([next], Places: true).Start(world) : new Session(plan.Items).Start(world);
+        return minutes == UsualMinutes && Placing(world)?.Next is { } next ? new Session([next.Job], Places: true).Begin(world) : Planned(world, plan);
     }
+
+    /// <summary>The jobs of a plan.</summary>
+    public static Turn Planned(World world, Plan plan) => new Session([.. plan.Items.Select(i => i.Job)]).Begin(world);
 
     static Engine.Workbench? Easiest(World world) => world.Practised
         .OrderBy(b => b.Topic.Wants.Min(w => w.Asks.Count)).ThenBy(b => b.Topic.Parts.Count).ThenBy(b => b.Topic.Clues.Count).FirstOrDefault();

@@ -25,6 +25,22 @@ public sealed class LossesTests
     }
 
     [Fact]
+    public void Choices_side_by_side_come_to_the_same_bits_as_one_after_another()
+    {
+        var rng = new Rng(7);
+        for (var i = 0; i < 300; i++)
+        {
+            var (choices, combinations) = (1 + rng.Below(40), 1 + rng.Below(30));
+            double[][] losses = [.. Enumerable.Range(0, choices).Select(_ => Enumerable.Range(0, combinations).Select(_ => rng.Below(3) == 0 ? 0 : rng.Unit() * 50).ToArray())];
+            double[] weights = [.. Enumerable.Range(0, combinations).Select(_ => rng.Below(2) == 0 ? 0 : rng.Unit())];
+            var least = losses.Min(l => LineLosses.Expected(l, weights));
+            Assert.Equal(BitConverter.DoubleToInt64Bits(least), BitConverter.DoubleToInt64Bits(Line(losses).Least(weights)));
+            int[] live = [.. Enumerable.Range(0, combinations).Where(c => weights[c] > 0)];
+            if (live.Length > 0) Assert.Equal(least, Line(losses).Over(live).Least(live.Select(c => weights[c]).ToArray()));
+        }
+    }
+
+    [Fact]
     public void A_test_is_worth_what_it_saves_on_average()
     {
         // H. Raiffa, Decision Analysis, 1968, the oil wildcatter: utilities as negative losses.

@@ -55,6 +55,41 @@ public sealed class SurenessTests
         Assert.Equal(murphy.GetProperty("brier").GetDouble(), Forecasts.Brier(each), 1e-12);
     }
 
+    // Source: D. S. Wilks, Statistical Methods in the Atmospheric Sciences, 2nd edition, table 7.3: chance of rain said, how often it rained then, share of all forecasts
+    // (two shares as they must be for the sum to be 1). The mean is printed there as .162; the parts: Data/misc2_oracles.json.
+    [Fact]
+    public void The_parts_of_the_score_are_those_of_a_published_table()
+    {
+        (double Said, double Rained, double Share)[] table =
+        [
+            (0, .006, .4112), (.05, .019, .0671), (.1, .059, .1833), (.2, .15, .0986), (.3, .277, .0616), (.4, .377, .0366),
+            (.5, .511, .0303), (.6, .587, .0275), (.7, .723, .0245), (.8, .779, .022), (.9, .934, .017), (1, .933, .0203),
+        ];
+        var wilks = Json("misc2_oracles.json").GetProperty("wilks_table7.3");
+        var (reliability, resolution, uncertainty) = Forecasts.Partition([.. table.Select(r => (r.Said, r.Share, r.Share * r.Rained))]);
+        Assert.Equal(wilks.GetProperty("reliability").GetDouble(), reliability, 1e-12);
+        Assert.Equal(wilks.GetProperty("resolution").GetDouble(), resolution, 1e-12);
+        Assert.Equal(wilks.GetProperty("uncertainty").GetDouble(), uncertainty, 1e-12);
+        Assert.Equal(wilks.GetProperty("brier").GetDouble(), reliability - resolution + uncertainty, 1e-12);
+        Assert.Equal(wilks.GetProperty("published_obar").GetDouble(), table.Sum(r => r.Share * r.Rained), 0.001);
+    }
+
+    // Source: A. H. Murphy, A New Vector Partition of the Probability Score, 1973: the parts of several classes are the sums over the classes; Data/misc2_oracles.json.
+    [Fact]
+    public void The_parts_of_three_classes_are_the_sums_of_each()
+    {
+        var vector = Json("misc2_oracles.json").GetProperty("murphy_vector_3class");
+        var groups = vector.GetProperty("groups").EnumerateArray().Select(g => (Said: Numbers(g, "p"), Counts: Numbers(g, "counts"))).ToList();
+        var parts = Enumerable.Range(0, 3).Select(k => Forecasts.Partition([.. groups.Select(g => (g.Said[k], g.Counts.Sum(), g.Counts[k]))])).ToList();
+        Assert.Equal(vector.GetProperty("reliability").GetDouble(), parts.Sum(p => p.Reliability), 1e-12);
+        Assert.Equal(vector.GetProperty("resolution").GetDouble(), parts.Sum(p => p.Resolution), 1e-12);
+        Assert.Equal(vector.GetProperty("uncertainty").GetDouble(), parts.Sum(p => p.Uncertainty), 1e-12);
+        var scores = Enumerable.Range(0, 3).Sum(k => Forecasts.Brier([.. groups.SelectMany(g => g.Counts.SelectMany((n, c) => Enumerable.Repeat((g.Said[k], c == k), (int)n)))]));
+        Assert.Equal(vector.GetProperty("brier").GetDouble(), scores, 1e-12);
+
+        static List<double> Numbers(JsonElement group, string field) => [.. group.GetProperty(field).EnumerateArray().Select(x => x.GetDouble())];
+    }
+
     [Fact]
     public void Eight_nine_and_ten_are_taken_together_and_few_is_said()
     {

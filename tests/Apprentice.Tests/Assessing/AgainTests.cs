@@ -31,7 +31,7 @@ public sealed class AgainTests
         using var room = new Room(folder, before: [.. Exam.Before, new LogEntry.PaperMarked(Marked(), Published: false), new LogEntry.SafetyTalked(Exam.Number, "Jo", "the lever that slips")]);
         Assert.Equal(Outcome.SafetyFirst, room.All.Result(Exam.Number)?.Outcome);
         room.PutPaper();
-        room.Keys(room.Screen is WhoScreen ? "1" : "").Keys("06").Keys("4").Keys(room.Screen is DeskScreen ? "" : "5").Keys("31" + Exam.Sealed.Code + "{Enter}");
+        room.ToDesk().Keys("31" + Exam.Sealed.Code + "{Enter}");
         Assert.IsType<SitAgainScreen>(room.Screen);
         room.Keys("1Jo{Enter}11");
         for (var i = 0; i < PaperResult.FreshSafetyJobs; i++) room.Answer();

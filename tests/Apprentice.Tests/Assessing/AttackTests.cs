@@ -94,7 +94,7 @@ public sealed class AttackTests
             ("5-made-up", ResultFile.Sealed(sat, Seal.NewKey())), ("6-paper", Exam.Sealed.File), ("7-again", ResultFile.Sealed(sat with { Paper = Exam.Number + "-S" }, key)), ("8-good", good), ("9-double", good),
         ];
         foreach (var (name, bytes) in files) File.WriteAllBytes(Path.Combine(room.Papers.Path, name + ".result"), bytes);
-        room.Keys(room.Screen is WhoScreen ? "1" : "").Keys("06").Keys("4").Keys(room.Screen is DeskScreen ? "" : "5").Keys("41" + Exam.Passphrase + "{Enter}");
+        room.ToDesk().Keys("41" + Exam.Passphrase + "{Enter}");
         string[] expected = ["changed", "changed or cut short", "not made at this desk", "renamed", "belongs to another paper", "not a file of the kind", "not collected yet", "collected and marked", "collected before"];
         var lines = Assert.IsType<CollectedScreen>(room.Screen).Lines;
         Assert.Equal(expected.Length, lines.Count);
@@ -108,7 +108,7 @@ public sealed class AttackTests
         using var folder = new TempFolder();
         using var room = new Room(folder, before: Exam.Before);
         room.PutPaper();
-        room.Keys(room.Screen is WhoScreen ? "1" : "").Keys("06").Keys("4").Keys(room.Screen is DeskScreen ? "" : "5").Keys("41");
+        room.ToDesk().Keys("41");
         for (var i = 0; i < 4; i++) room.Keys("not it at all{Enter}");
         Assert.Equal(4, room.All.WrongTries);
         Assert.Contains("Wait 2 s", room.Keys(Exam.Passphrase + "{Enter}").Text, StringComparison.Ordinal);
@@ -125,7 +125,7 @@ public sealed class AttackTests
         using var folder = new TempFolder();
         using var room = new Room(folder, before: Exam.Before);
         room.PutPaper();
-        room.Keys(room.Screen is WhoScreen ? "1" : "").Keys("06").Keys("4").Keys(room.Screen is DeskScreen ? "" : "5").Keys("5" + Exam.Desk.Recovery + "{Enter}");
+        room.ToDesk().Take("desk.passphrase").Keys(Exam.Desk.Recovery + "{Enter}");
         room.Keys("nine new bicycles{Enter}nine new bicycles{Enter}2");
         Assert.IsType<DeskScreen>(room.Screen);
         var locked = room.All.Desk?.Locked ?? "";

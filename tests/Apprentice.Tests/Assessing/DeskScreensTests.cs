@@ -40,7 +40,7 @@ public sealed class DeskScreensTests
         ("plan-name", "nothing", w => new PlanScreen(Draft(w), Desk).Press(w, Input.Typed('1')).Next),
         ("plan-reason", "desk", w => new PlanReasonScreen(new PlanScreen(Draft(w), Desk))),
         ("plan-line", "nothing", w => new PassLineScreen(new PlanScreen(Draft(w) with { Line = Judged(Draft(w).Plan) }, Desk))),
-        ("plan-rate", "nothing", w => new RateScreen(new PassLineScreen(new PlanScreen(Draft(w), Desk)), "Lee", [16])),
+        ("plan-rate", "nothing", w => new PassLineSortScreen(new PassLineScreen(new PlanScreen(Draft(w), Desk)), "Lee", [16])),
         ("plan-sample", "nothing", w => SampleScreen.Of(w, new PlanScreen(Draft(w), Desk), 1)),
         ("plan-sample-truth", "nothing", w => SampleScreen.Of(w, new PlanScreen(Draft(w), Desk), 1).Press(w, new Input(Press.Enter)).Next),
     ];

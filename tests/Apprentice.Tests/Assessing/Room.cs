@@ -4,6 +4,7 @@ using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Plain;
 using Apprentice.Screens;
+using Apprentice.Screens.Assess;
 using Apprentice.Storage;
 using Apprentice.Tests.Commands;
 
@@ -105,11 +106,25 @@ sealed class Room : IDisposable
         return this;
     }
 
-    /// <summary>Opens the sealed paper that lies in the folder, up to the first job. Needs a start page.</summary>
-    public string PutPaper()
+    /// <summary>Puts the sealed paper into the folder.</summary>
+    public void PutPaper() => Papers.Write(PaperFolder.NameOf(Exam.Number, "Sam", PaperFolder.PaperEnding), Exam.Sealed.File);
+
+    /// <summary>From any start page: 0, the workshop's page, the desk.</summary>
+    public Room ToDesk()
     {
-        var file = Papers.Write(PaperFolder.NameOf(Exam.Number, "Sam", PaperFolder.PaperEnding), Exam.Sealed.File);
-        return file;
+        if (Screen is WhoScreen) Keys("1");
+        Assert.IsType<HomeScreen>(Screen);
+        Keys("0").Take("leave.page").Take("lead.desk");
+        Assert.IsType<DeskScreen>(Screen);
+        return this;
+    }
+
+    /// <summary>Takes the line with these words, wherever it stands.</summary>
+    public Room Take(string words)
+    {
+        var rows = Screen.Show(World).Body.OfType<Block.Table>().SelectMany(t => t.Rows).ToList();
+        var row = Assert.Single(rows, r => r.Key.Length > 0 && r.Cells[0] == Words.Of(words));
+        return Keys(Cursor.IsLong(rows.Count(r => r.Key.Length > 0)) ? row.Key + "{Enter}" : row.Key);
     }
 
     public void Dispose() => _log.Dispose();

@@ -16,7 +16,7 @@ public sealed class WalkTests
     {
         using var folder = new TempFolder();
         using var room = new Room(folder, before: [new LogEntry.WorkshopSet("Back yard", "Jo", [Exam.Topic.Id]), new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam")]);
-        ToDesk(room).Keys("11");
+        room.ToDesk().Keys("11");
         Assert.IsType<PlanScreen>(room.Screen);
         room.Keys("S");
         Assert.Contains("The plan is saved", room.Text, StringComparison.Ordinal);
@@ -46,7 +46,7 @@ public sealed class WalkTests
         using var folder = new TempFolder();
         using var room = new Room(folder, before: Exam.Before);
         room.PutPaper();
-        ToDesk(room).Keys("31").Keys(Exam.Sealed.Code + "{Enter}");
+        room.ToDesk().Keys("31").Keys(Exam.Sealed.Code + "{Enter}");
         Assert.IsType<SitWhoScreen>(room.Screen);
         Assert.Contains("The candidate cannot confirm this", room.Keys("sam{Enter}").Text, StringComparison.Ordinal);
         room.Keys("{Backspace}{Backspace}{Backspace}Jo{Enter}3");
@@ -91,16 +91,14 @@ public sealed class WalkTests
 
         var result = Assert.Single(PaperFolder.Files(other.Path, PaperFolder.ResultEnding));
         File.Copy(result, Path.Combine(lead.Papers.Path, "renamed on the way.result"));
-        ToDesk(lead).Keys("41" + Exam.Passphrase + "{Enter}");
+        lead.ToDesk().Keys("41" + Exam.Passphrase + "{Enter}");
         Assert.Contains("Sam, paper 7F2ABC: collected and marked. 8 jobs", lead.Text.ReplaceLineEndings(" ").Replace("  ", " ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.NotNull(lead.All.Result(Exam.Number));
     }
 
     static void Collected(Room room)
     {
-        room.Keys("{Enter}");
-        if (room.Screen is WhoScreen) room.Keys("1");
-        ToDesk(room).Keys("41");
+        room.Keys("{Enter}").ToDesk().Keys("41");
         Assert.IsType<DeskOpenScreen>(room.Screen);
         room.Keys("wrong{Enter}");
         Assert.Equal(1, room.All.WrongTries);
@@ -112,18 +110,4 @@ public sealed class WalkTests
         Assert.Null(room.All.PublishedAt(Exam.Number));
         Assert.Contains("collected before", Assert.Single(Assert.IsType<CollectedScreen>(room.Keys("{Enter}41").Screen).Lines).Sentence, StringComparison.Ordinal);
     }
-
-    // From any start page: 0, the workshop's page, the desk.
-    static Room ToDesk(Room room)
-    {
-        if (room.Screen is WhoScreen) room.Keys("1");
-        Assert.IsType<HomeScreen>(room.Screen);
-        room.Keys("06");
-        var page = Assert.IsType<WorkshopScreen>(room.Screen);
-        room.Keys(DeskLine(page, room.World));
-        Assert.IsType<DeskScreen>(room.Screen);
-        return room;
-    }
-
-    static string DeskLine(WorkshopScreen page, World world) => page.Show(world).Body.OfType<Block.Table>().SelectMany(t => t.Rows).First(r => r.Cells[0].StartsWith("The desk", StringComparison.Ordinal)).Key;
 }

@@ -28,6 +28,13 @@ public sealed class CheckTests
     }
 
     [Fact]
+    public void Tables_that_run_together_are_told()
+    {
+        using var folder = new TempFolder(("lessons/bar/two.md", "# Two\n\n| a | b |\n|---|---|\n| 1 | 2 |\n| c | d |\n|---|---|\n| 3 | 4 |\n"), ("lessons/bar/one.md", "# One\n\n| a |\n|---|\n| 1 |\n\n| c |\n|---|\n| 3 |\n"));
+        Assert.Equal($"{folder.In("lessons/bar/two.md")}:6: Two tables run together: put an empty line between them.\n2 files, 1 fault\n", Said.Bare("check", folder.In("lessons")).Out);
+    }
+
+    [Fact]
     public void Faults_of_topics_are_counted_in_JSON_too()
     {
         using var folder = new TempFolder(("question-bank/bad.md", "# Bad\n"));

@@ -9,6 +9,7 @@ public class LessonSearchTests
         [
             ("gears/hanger.md", "# The hanger\n\n## Card\n\nThe derailleur hangs on it.\n\n## How it lies\n\nA bent one."),
             ("gears/words.md", "# Words\n\n| word | also called | meaning |\n|---|---|---|\n| derailleur | mech | What moves the chain. |\n| freewheel | block | Sprockets with a ratchet. |"),
+            ("chain/pitch.md", "# Pitch\n\n## Card\n\nA link is 12.7 mm long; a wide one 1/8 in.\n\n## How it lies\n\nA wheel of 28 x 1 1/2 has none."),
             ("wheels/freewheel.md", "# Which freewheel\n\n## Card\n\nLook at the back of it. Trim nothing."),
         ],
         []);
@@ -19,6 +20,21 @@ public class LessonSearchTests
     [InlineData("block", "wheels/freewheel.md")]
     [InlineData("BENT one", "gears/hanger.md")]
     public void A_thing_is_found_under_each_name(string query, string lesson) => Assert.Contains(lesson, LessonSearch.Sections(Books, query, 10).Select(h => h.Lesson.Path));
+
+    [Theory]
+    [InlineData("1/2 in")]
+    [InlineData("link 1/2in")]
+    [InlineData("1/2\"")]
+    [InlineData("12.7 mm")]
+    [InlineData("3.175 mm wide")]
+    [InlineData("1/8")]
+    public void A_size_is_found_in_inches_and_in_millimetres(string query) => Assert.Equal(("chain/pitch.md", 0), LessonSearch.Sections(Books, query, 10).Select(h => (h.Lesson.Path, h.Section)).Single());
+
+    [Theory]
+    [InlineData("3/8 in")]
+    [InlineData("12.8 mm")]
+    [InlineData("27 mm")]
+    public void Another_size_is_not_found(string query) => Assert.Empty(LessonSearch.Sections(Books, query, 10));
 
     [Fact]
     public void A_word_is_found_at_its_beginning_only() => Assert.Empty(LessonSearch.Sections(Books, "rim", 10));

@@ -11,7 +11,7 @@ public sealed class PlateFaultTests
     /// <summary>Faults: what is written, what is written instead, the message, and text of the line that is told.</summary>
     public static TheoryData<string, string, string, string?> Faults { get; } = new()
     {
-        { Hub, "- Plate: rub", "There is no surface \"rub\" to draw on: use number plate, tyre wall, cup face, hub, crank end, stem, post, tube or rim.", null },
+        { Hub, "- Plate: rub", "There is no surface \"rub\" to draw on: use number plate, tyre wall, cup face, hub, crank end, stem, post, tube, rim or bare metal.", null },
         { First, First.Replace("{text}", "{09}", StringComparison.Ordinal), "The first writing is the one to go by: {text} must stand in it, once.", null },
         { First, First.Replace("{09}", "{text}", StringComparison.Ordinal), "The first writing is the one to go by: {text} must stand in it, once.", null },
         { First, First.Replace("{09}", "{9}", StringComparison.Ordinal), "\"{9}\" is not understood: use {text}, {09} or {A}.", null },

@@ -28,7 +28,7 @@ public sealed class PlateTests
                 var view = Of(clue, finding, seed);
                 var marking = view.Markings.FirstOrDefault(m => m.Writing == 0);
                 if (looks is Plate.Nothing) Assert.Null(marking);
-                else if (looks is Plate.Worn) Assert.All(Text(marking), s => Assert.True(s.Once is ' ' || PlateView.IsStroke(s.Drawn), $"{seed}: {marking?.Text}"));
+                else if (looks is Plate.Worn) Assert.All(Text(marking), s => Assert.True(s.Once is ' ' || Wear.By(s.Drawn) is { Once: "" }, $"{seed}: {marking?.Text}"));
                 else Assert.Equal(looks, string.Concat(Text(marking).Select(s => s.Drawn)));
             }
         }
@@ -101,16 +101,44 @@ public sealed class PlateTests
 
     public static TheoryData<Surface> AllSurfaces => [.. Enum.GetValues<Surface>()];
 
-    // Reads the words back: signs apart, "(3 worn)" as three strokes.
+    // Reads the words back: signs apart, "(3 worn away)" as three of that mark, "(3 or 8)" as the half of a digit.
     static string Read(string spelled)
     {
         var text = "";
-        foreach (var word in spelled.Replace(",", "", StringComparison.Ordinal).Split(' ', StringSplitOptions.RemoveEmptyEntries))
+        foreach (var piece in spelled.Replace(",", "", StringComparison.Ordinal).Split('(', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (word.StartsWith('(')) text += new string('\u00b7', int.Parse(word[1..]));
-            else if (word is not "worn)") text += word;
+            var close = piece.IndexOf(')', StringComparison.Ordinal);
+            if (close >= 0)
+            {
+                var wear = Wear.All.First(w => piece[..close].EndsWith(Apprentice.Content.Words.Of(w.Key), StringComparison.Ordinal));
+                text += new string(wear.Drawn, wear.Once.Length == 0 ? int.Parse(piece[..piece.IndexOf(' ', StringComparison.Ordinal)]) : 1);
+            }
+            text += piece[(close + 1)..].Replace(" ", "", StringComparison.Ordinal);
         }
         return text;
+    }
+
+    [Fact]
+    public void Wear_is_of_several_kinds_and_half_a_sign_is_never_what_a_finding_hangs_on()
+    {
+        var seen = new HashSet<char>();
+        foreach (var clue in Plated)
+        {
+            var findings = PlateView.Looks(clue);
+            for (var seed = 0UL; seed < Seeds; seed++)
+            {
+                var signs = Of(clue, findings[(int)(seed % (ulong)findings.Count)].Id, seed).Markings.SelectMany(m => m.Signs).ToList();
+                foreach (var sign in signs.Where(s => s.Drawn != s.Once))
+                {
+                    var wear = Assert.IsType<Wear>(Wear.By(sign.Drawn));
+                    Assert.True(wear.Once.Length == 0 || wear.Once.Contains(sign.Once, StringComparison.Ordinal), $"{sign}");
+                    Assert.True(!sign.OfText || wear.Once.Length == 0, $"{sign}");
+                    seen.Add(wear.Drawn);
+                }
+                Assert.DoesNotContain(signs, s => s.Drawn == s.Once && Wear.By(s.Drawn) is not null);
+            }
+        }
+        Assert.Equal(Wear.All.Select(w => w.Drawn).Order(), seen.Order());
     }
 
     static IEnumerable<Worn> Text(Marking? marking) => (marking ?? throw new InvalidOperationException("no writing")).Signs.Where(s => s.OfText);

@@ -12,7 +12,7 @@ public sealed class ScaleDrawingTests
         var rng = new Rng(11);
         for (var n = 0; n < 500; n++)
         {
-            var scale = new Scale.Ruled(rng.Below(2) == 0, rng.Below(2) == 0);
+            var scale = new Scale.Ruled(rng.Below(2) == 0, rng.Below(2) == 0) { Aslant = n % 3 == 0 };
             var view = ScaleView.Of(scale, 1 + (rng.Unit() * 600), 58 + rng.Below(100), new ScaleWindow(rng.Below(4)));
             var rows = ScaleDrawing.Rows(view, 6 + rng.Below(7), "");
             var top = 4 * ScaleDrawing.MarksRow(rows.Count);

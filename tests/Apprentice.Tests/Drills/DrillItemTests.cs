@@ -131,7 +131,7 @@ public sealed class DrillItemTests
             Assert.All(LookTask.FindingsOf(item.Clue).Where(f => f.Id != finding), f => Assert.False(item.Judge(new OwnLook(f.Id, 0)).Right));
         });
         Assert.Contains(items, i => i.View.Markings.All(m => m.Writing > 0));
-        Assert.Contains(items, i => i.View.Markings.Any(m => m.Writing == 0 && m.Text.Any(PlateView.IsStroke)));
+        Assert.Contains(items, i => i.View.Markings.Any(m => m.Writing == 0 && m.Text.Any(c => Wear.By(c) is not null)));
     }
 
     [Fact]
@@ -204,7 +204,7 @@ public sealed class DrillItemTests
     internal static string ReadOff(Clue clue, Marking marking)
     {
         var signs = marking.Signs.Where(s => s.OfText).ToList();
-        var text = signs.Any(s => PlateView.IsStroke(s.Drawn)) ? Plate.Worn : string.Concat(signs.Select(s => s.Drawn));
+        var text = signs.Any(s => Wear.By(s.Drawn) is not null) ? Plate.Worn : string.Concat(signs.Select(s => s.Drawn));
         return PlateView.Looks(clue).First(f => f.Looks == text).Id;
     }
 

@@ -94,7 +94,7 @@ public sealed partial class PagesTests
         var history = History.Of(Lives.Workshop());
         var view = WorkshopView.Of(history, Lives.Start.AddDays(10));
         Assert.NotEmpty(view.Nobody);
-        foreach (var (skill, asked, right, people) in view.Nobody)
+        foreach (var (skill, people, asked, right) in view.Nobody)
         {
             var marks = history.Jobs.SelectMany(j => j.Observed.OfType<Observed.Mark>().Where(m => m.Skill == skill).Select(m => (j.Person, m.Right))).ToList();
             Assert.Equal((marks.Count, marks.Count(m => m.Right), marks.Select(m => m.Person).Distinct().Count()), (asked, right, people));

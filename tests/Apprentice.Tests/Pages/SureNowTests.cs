@@ -13,10 +13,10 @@ public sealed class SureNowTests
         var talk = Asked();
         talk.Keys("1");
         Assert.IsType<OpinionScreen>(talk.Screen);
-        Golden.Same("opinion-80x24", talk.Text);
+        Same("opinion", talk);
         talk.Keys("26");
         Assert.IsType<SureNowScreen>(talk.Screen);
-        Golden.Same("sure-now-80x24", talk.Text);
+        Same("sure-now", talk);
         talk.Keys("8");
         Assert.IsType<BenchScreen>(talk.Screen);
         var part = ((BenchScreen)talk.Screen).On;
@@ -50,6 +50,11 @@ public sealed class SureNowTests
         var asked = Enumerable.Range(31, 300).Count(j => TrustAsks.Asked(history, "Sam", j));
         Assert.InRange(asked, 70, 130);
         Assert.DoesNotContain(Enumerable.Range(31, 300), j => TrustAsks.Asked(history, null, j));
+    }
+
+    static void Same(string name, Talk talk)
+    {
+        foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)]) Golden.Same($"{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
     }
 
     // A job in which it is asked: the number of the job and the luck of the file decide.

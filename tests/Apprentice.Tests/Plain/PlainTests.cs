@@ -44,10 +44,10 @@ public sealed class PlainTests
     public void The_shipped_topic_with_its_long_list_leaves_the_same_record()
     {
         var lines = new Talk(plain: true, [Corpus.Topic("rim-size")]);
-        lines.Say("1", "12", "1", "10", "13", "11", "3", "12", "", "");
-        var screens = new Talk([Corpus.Topic("rim-size")]).Keys("112{Enter}1{Enter}10{Enter}13{Enter}11{Enter}312{Enter}{Enter}{Enter}");
+        var said = lines.Say("1", "12", "1", "10", "13", "11", "3", "13", "", "");
+        var screens = new Talk([Corpus.Topic("rim-size")]).Keys("112{Enter}1{Enter}10{Enter}13{Enter}11{Enter}313{Enter}{Enter}{Enter}");
         Assert.Equal(Records(screens), Records(lines));
-        Assert.Contains(lines.Entries, e => e.What is LogEntry.Answered);
+        Assert.True(lines.Entries.Any(e => e.What is LogEntry.Answered), said);
     }
 
     [Fact]

@@ -29,7 +29,6 @@ public sealed class PracticeTests
     [InlineData("pause", "1P")]
     [InlineData("help", "?")]
     [InlineData("leave", "100")]
-    [InlineData("example-workshop", "4")]
     public void The_screen_is_as_it_was_looked_at(string name, string keys)
     {
         var talk = new Talk([Corpus.Sample]).Keys(keys);
@@ -147,6 +146,27 @@ public sealed class PracticeTests
 
     [Fact]
     public void A_letter_in_a_field_is_a_letter() => Assert.Contains("Name:  Pq?_", new Talk([Corpus.Sample]).Keys("3Pq?").Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void Force_can_be_chosen_needs_the_word_too_and_is_kept_as_a_safety_error()
+    {
+        var talk = new Talk([Corpus.Sample], new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam"));
+        var job = Lever(talk.World);
+        var answer = AnswerScreen.Of(job, BenchScreen.Of(job));
+        var form = answer.Form.With("which:lever", "older").With("sure:lever", "9");
+        Assert.Contains(form.Next?.Options ?? [], o => o.Value == "force");
+        form = form.With("do:lever", "force");
+        Assert.Equal("force:lever", form.Next?.Key);
+        Assert.False(form.Without("do:lever").Forced);
+        form = form.With("force:lever", "lever-older");
+        var screen = (answer with { Form = form, Cursor = new Cursor(4) }).Press(talk.World, new Input(Press.Enter)).Next;
+        var confirm = Assert.IsType<ConfirmScreen>(screen).Show(talk.World);
+        Assert.Contains(confirm.Body.OfType<Block.Text>(), t => t.Words.StartsWith("You would use more force", StringComparison.Ordinal));
+        var answered = Assert.IsType<LogEntry.Answered>("6733".Aggregate(screen, (s, c) => s.Press(talk.World, Input.Typed(c)).Next).Press(talk.World, new Input(Press.Enter)).Entries.Single());
+        Assert.True(answered.Given.Forced);
+        Assert.True(answered.Verdict.SafetyError);
+        Assert.Contains(new Observed.Pattern(Habit.Forces, Shown: true), answered.Observed);
+    }
 
     [Fact]
     public void A_part_that_can_hurt_needs_a_word_typed()

@@ -44,6 +44,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.PinSet("Sam", "pbkdf2"), new LogEntry.PinSet("Sam", null),
         new LogEntry.HabitTold("Sam", Habit.WaitsTooOften), new LogEntry.AimedAt("Sam", Habit.Forces),
         new LogEntry.PlacementAsked("Sam", ["bar", "rim-size"]),
+        new LogEntry.SessionPlanned(null, [new PlannedJob("bar", new Draw(new CaseRequest("own", "grips", null, Selection.Conflicting, Channel.Phone, null, 3), ulong.MaxValue))]),
         new LogEntry.TopicsChosen([]),
         new LogEntry.Questioned(3, "Zu kurz? {\"a\": 1}"),
         new LogEntry.Paused(3), new LogEntry.Paused(null),
@@ -56,7 +57,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
         new LogEntry.LessonRead(null, "rim-size/overview.md"),
         new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
-        .. AssessEntries.All,
+        .. AssessEntries.All, .. StandEntries.All,
     ];
 
     static Given Full => new(

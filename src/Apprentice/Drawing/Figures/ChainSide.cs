@@ -4,16 +4,31 @@ namespace Apprentice.Drawing.Figures;
 static class ChainSide
 {
     const double Pitch = 12.7;
+    const int AtEachEnd = 2;
 
-    /// <summary>Draws it. The first pin is 0. Source of the pitch: facts T4.</summary>
+    /// <summary>Draws it. The first pin is 0. Source of the pitch: facts T4. Of a long chain only both ends may be drawn.</summary>
     public static Sketch Draw(Traits t)
     {
         var (links, plate, step) = (t.Count("links"), t["plate"], Pitch * (1 + t["wear"]));
+        var cut = t.Is("cut", "yes") && links > (2 * AtEachEnd) + 1;
+        var drawn = cut ? (2 * AtEachEnd) + 1 : links;
         var sketch = new Sketch();
-        for (var i = 1; i < links; i += 2) Plate(sketch, i * step, step, plate * 0.92);
-        for (var i = 0; i < links; i += 2) Plate(sketch, i * step, step, plate);
-        for (var i = 0; i <= links; i++) sketch.Circle(new(i * step, 0), plate * 0.22, Fill.Half);
-        return sketch.Point("pin-first", new(0, 0)).Point("pin-last", new(links * step, 0)).Say("figure.chain-side.lies", ("n", links + 1));
+        for (var i = 1; i <= drawn; i += 2) Plate(sketch, i * step, step, plate * 0.92);
+        for (var i = 0; i <= drawn; i += 2) Plate(sketch, i * step, step, plate);
+        for (var i = 0; i <= drawn + 1; i++) sketch.Circle(new(i * step, 0), Pin(plate), Fill.Half);
+        if (cut) Break(sketch, (AtEachEnd + 0.5) * step, plate);
+        return sketch
+            .Point("pin-first", new(0, 0)).Point("pin-edge", new(-Pin(plate), 0)).Point("pin-last", new(drawn * step, 0)).Point("pin-after", new((drawn + 1) * step, 0))
+            .Say("figure.chain-side.lies", ("n", links + 2)).Told(cut ? Content.Words.Of("figure.chain-side.cut", ("n", links)) : "");
+    }
+
+    static double Pin(double plate) => plate * 0.22;
+
+    /// <summary>Two wavy edges with nothing between them.</summary>
+    static void Break(Sketch sketch, double x, double plate)
+    {
+        Spot[] Edge(double at) => [new(at - 1, -plate), new(at + 1, -plate * 0.35), new(at - 1, plate * 0.35), new(at + 1, plate)];
+        sketch.Add(new Ink([.. Edge(x - 1.6), .. Edge(x + 1.6).Reverse()], Closed: true, Fill.Clear, Pen.None)).Line(Edge(x - 1.6)).Line(Edge(x + 1.6));
     }
 
     /// <summary>A plate with its waist.</summary>

@@ -4,6 +4,7 @@ namespace Apprentice.Drawing.Figures;
 static class Lever
 {
     const double Bar = 34;
+    const double Pin = 4;
 
     /// <summary>Draws it. The pivot is 0.</summary>
     public static Sketch Draw(Traits t)
@@ -20,10 +21,11 @@ static class Lever
         var holes = t.Count("holes");
         for (var i = 0; i < holes; i++) sketch.Circle(Hole(i, holes), 4.2).Circle(Hole(i, holes), 2.6, Fill.Solid);
         return sketch
-            .Circle(new(0, 0), 4.5).Circle(new(0, 0), 1.5, Fill.Solid)
+            .Circle(new(0, 0), Pin).Circle(new(0, 0), 1.5, Fill.Solid)
             .Circle(Seat(pull), seat, Fill.Half)
             .Dashes(Seat(pull), new(-6, 14), new(-60, 14))
-            .Point("pivot", new(0, 0)).Point("cable-centre", Seat(pull)).Point("cable-edge", Geometry.Towards(Seat(pull), new(0, 0), seat))
+            .Point("pivot", new(0, 0)).Point("pivot-edge", Geometry.Towards(new(0, 0), Seat(pull), Pin)).Point("cable-centre", Seat(pull))
+            .Point("cable-edge", Geometry.Towards(Seat(pull), new(0, 0), seat)).Point("cable-far", Geometry.Towards(Seat(pull), new(0, 0), -seat))
             .Point("holes", new(-30, 4)).Point("blade-end", new(pull + blade, -8))
             .Say("figure.lever.lies").Say($"figure.lever.{t.Word("body")}")
             .Say("figure.lever.holes", ("n", holes))

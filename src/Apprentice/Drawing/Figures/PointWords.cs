@@ -19,5 +19,20 @@ static class PointWords
             yield return Words.Of("figure.point", ("name", Name(name)), ("x", Hundredths(at.X - low.X, longest)), ("y", Hundredths(at.Y - low.Y, longest)));
     }
 
+    /// <summary>A sentence a lettered point, by the alphabet of the letters.</summary>
+    /// <param name="sketch">The sketch.</param>
+    /// <param name="letters">Letter by point.</param>
+    public static IEnumerable<string> Of(Sketch sketch, IReadOnlyDictionary<string, string> letters)
+    {
+        var (low, high) = sketch.Bounds();
+        var longest = Math.Max(high.X - low.X, high.Y - low.Y);
+        yield return Words.Of("figure.points", ("wide", Hundredths(high.X - low.X, longest)), ("high", Hundredths(high.Y - low.Y, longest)));
+        foreach (var (name, letter) in letters.OrderBy(l => l.Value, StringComparer.Ordinal))
+        {
+            var at = sketch.Points[name];
+            yield return Words.Of("scale.point", ("letter", letter), ("point", Name(name)), ("x", Hundredths(at.X - low.X, longest)), ("y", Hundredths(at.Y - low.Y, longest)));
+        }
+    }
+
     static int Hundredths(double from, double all) => (int)Math.Round(100 * from / all);
 }

@@ -23,7 +23,7 @@ static class ShopLook
         var size = Math.Max(high.X - low.X, high.Y - low.Y);
         for (var i = 0; i < Patches; i++) Patch(turned, rng, size);
         for (var i = 0; i < Specks; i++) Speck(turned, rng, size);
-        return turned;
+        return turned.Say("figure.shop");
     }
 
     /// <summary>Wears a stroke away where it lies far from all named points.</summary>

@@ -13,6 +13,9 @@ sealed class Sketch
 
     (Spot Low, Spot High)? _frame;
 
+    /// <summary>True for a hole: letters stand in it, not outside its wall.</summary>
+    public bool IsHole { get; private set; }
+
     /// <summary>Lines and areas, back to front.</summary>
     public IReadOnlyList<Ink> Inks => _inks;
 
@@ -73,6 +76,13 @@ sealed class Sketch
         return this;
     }
 
+    /// <summary>Says that it is a hole, measured from inside.</summary>
+    public Sketch Hole()
+    {
+        IsHole = true;
+        return this;
+    }
+
     /// <summary>Gives a spot a name.</summary>
     public Sketch Point(string name, Spot at)
     {
@@ -93,7 +103,7 @@ sealed class Sketch
     /// <summary>The same sketch with every spot moved, its sentences with it.</summary>
     public Sketch Moved(Func<Spot, Spot> move)
     {
-        var moved = new Sketch { _frame = _frame };
+        var moved = new Sketch { _frame = _frame, IsHole = IsHole };
         foreach (var ink in _inks) moved.Add(ink with { Path = [.. ink.Path.Select(move)] });
         foreach (var caption in _captions) moved.Write(move(caption.At), caption.Text);
         foreach (var (name, at) in _points) moved.Point(name, move(at));

@@ -3,10 +3,10 @@ namespace Apprentice.Drawing.Figures;
 /// <summary>Draws a sketch to rows of text.</summary>
 static class SketchDrawing
 {
-    /// <summary>Where a letter is tried, in columns and rows from its point.</summary>
-    static readonly (int Right, int Down)[] Places =
+    /// <summary>Where a letter is tried, in columns and rows from its point: away from the middle first, so that it stands outside the part. Written for a point in the upper half.</summary>
+    static readonly (int Right, int Away)[] Places =
     [
-        (0, -2), (0, 2), (-2, -2), (2, -2), (-2, 2), (2, 2), (0, -3), (0, 3), (-4, -2), (4, -2), (-4, 2), (4, 2), (-3, 0), (3, 0), (0, -1), (0, 1), (-3, -1), (3, -1), (-3, 1), (3, 1), (-5, 0), (5, 0),
+        (0, -2), (0, -1), (0, 2), (-2, -2), (2, -2), (-2, 2), (2, 2), (0, -3), (0, 3), (-4, -2), (4, -2), (-4, 2), (4, 2), (-3, 0), (3, 0), (0, 1), (-3, -1), (3, -1), (-3, 1), (3, 1), (-5, 0), (5, 0),
     ];
 
     /// <summary>The rows of text, each as wide as the room; no more than are needed.</summary>
@@ -25,7 +25,9 @@ static class SketchDrawing
         foreach (var caption in sketch.Captions) Write(canvas, placing.Dot(caption.At), caption.Text);
         var taken = new HashSet<(int Column, int Row)>();
         var spots = marks.Where(m => sketch.Points.ContainsKey(m.Point)).Select(m => (Dot: placing.Dot(sketch.Points[m.Point]), m.Text)).ToList();
-        foreach (var (dot, text) in spots) Letter(canvas, columns, placing.Rows, dot, text, taken);
+        var (low, high) = sketch.Bounds();
+        var middle = placing.Dot(new((low.X + high.X) / 2, (low.Y + high.Y) / 2)).Y;
+        foreach (var (dot, text) in spots) Letter(canvas, columns, placing.Rows, dot, text, taken, dot.Y < middle != sketch.IsHole);
         return canvas.Rows();
     }
 
@@ -82,11 +84,12 @@ static class SketchDrawing
     static void Write(Canvas canvas, (int X, int Y) dot, string text) => canvas.Write((dot.X / 2) - (text.Length / 2), (int)Math.Floor(dot.Y / 4.0), text);
 
     /// <summary>A letter near its point, where no other stands, and a line to the point.</summary>
-    static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken)
+    static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken, bool up)
     {
         var (column, row) = ((int)Math.Floor(dot.X / 2.0), (int)Math.Floor(dot.Y / 4.0));
-        foreach (var (right, down) in Places)
+        foreach (var (right, away) in Places)
         {
+            var down = up ? away : -away;
             var (c, r) = (column + right, row + down);
             if (c < 0 || r < 0 || c >= columns || r >= rows || taken.Contains((c - 1, r)) || taken.Contains((c + 1, r)) || !taken.Add((c, r))) continue;
             canvas.Line(dot, ((2 * c) + (right > 0 ? -1 : right < 0 ? 2 : dot.X % 2), (4 * r) + (down > 0 ? -1 : down < 0 ? 4 : 2)));

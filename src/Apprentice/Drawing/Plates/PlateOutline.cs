@@ -30,6 +30,9 @@ static class PlateOutline
             case Surface.Rim:
                 Rim(canvas);
                 break;
+            case Surface.BareMetal:
+                BareMetal(canvas);
+                break;
             case Surface.Stem:
                 Tube(canvas);
                 End(canvas, canvas.Width - 1, clamp: true);
@@ -134,6 +137,22 @@ static class PlateOutline
         canvas.Across(Low(canvas) + 1, 0, canvas.Width - 1);
         canvas.Write(1, canvas.Height / 8, "o");
         canvas.Write((canvas.Width / 2) - 2, canvas.Height / 8, "o");
+    }
+
+    // A piece of a surface, close by: its four edges are broken lines, so that nobody takes them for the part's own.
+    static void BareMetal(Canvas canvas)
+    {
+        for (var x = 2; x < canvas.Width - 2; x++)
+        {
+            if (x / Step % 2 != 0) continue;
+            canvas.Dot(x, 1);
+            canvas.Dot(x, Low(canvas));
+        }
+        for (var y = 1; y < Low(canvas); y += 2)
+        {
+            canvas.Dot(2, y);
+            canvas.Dot(canvas.Width - 3, y);
+        }
     }
 
     static void Tube(Canvas canvas)

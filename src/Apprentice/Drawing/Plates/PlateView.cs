@@ -11,8 +11,6 @@ namespace Apprentice.Drawing.Plates;
 /// <param name="Seed">Fixes where everything stands.</param>
 sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool IsDirty, ulong Seed)
 {
-    // What is left of a worn character.
-    const char Stroke = '\u00b7';
     const double WornBeside = 0.4;
     const double Scratched = 0.2;
 
@@ -25,8 +23,8 @@ sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool I
         _ => [],
     };
 
-    /// <summary>True for what is left of a character.</summary>
-    public static bool IsStroke(char character) => character == Stroke;
+    /// <summary>The marks of wear on this plate, each once, in the order of <see cref="Wear.All"/>.</summary>
+    public IReadOnlyList<Wear> Marks => [.. Wear.All.Where(w => Markings.Any(m => m.Signs.Any(s => s.Drawn == w.Drawn)))];
 
     /// <summary>The plate of a clue.</summary>
     /// <param name="clue">The clue.</param>
@@ -57,7 +55,7 @@ sealed record PlateView(Surface Surface, IReadOnlyList<Marking> Markings, bool I
         var worn = text is Plate.Worn;
         var readable = looks.Where(f => f.Looks is not (Plate.Worn or Plate.Nothing)).ToList();
         var signs = PatternText.Write(pattern, worn ? readable[rng.Below(readable.Count)].Looks : text, rng);
-        return [.. signs.Select(s => new Worn(s.Character, s.OfText, Wears(s, worn, dirty, rng) ? Stroke : s.Character))];
+        return [.. signs.Select(s => new Worn(s.Character, s.OfText, Wears(s, worn, dirty, rng) ? Wear.Of(s, rng) : s.Character))];
     }
 
     // What a finding hangs on is worn when it cannot be read, and then wholly; the rest wears as it comes.
@@ -87,6 +85,34 @@ sealed record Marking(int Writing, IReadOnlyList<Worn> Signs, string Where)
 {
     /// <summary>The characters as they are drawn.</summary>
     public string Text => string.Concat(Signs.Select(s => s.Drawn));
+}
+
+/// <summary>A way in which a character is worn.</summary>
+/// <param name="Drawn">What is drawn of it.</param>
+/// <param name="Once">The characters that it may have been; empty when it may have been any.</param>
+/// <param name="Key">Key of its words.</param>
+/// <remarks>Half of a digit is evidence, and the engine's model knows only read, misread and unreadable. So what a finding hangs on is never half worn; what stands beside it is.</remarks>
+sealed record Wear(char Drawn, string Once, string Key)
+{
+    static readonly Wear Gone = new('\u00b7', "", "look.worn-gone");
+    static readonly Wear Scratched = new('~', "", "look.worn-scratched");
+
+    /// <summary>All ways.</summary>
+    public static IReadOnlyList<Wear> All { get; } =
+        [Gone, Scratched, new(')', "38", "look.worn-38"), new('(', "06", "look.worn-06"), new('|', "17", "look.worn-17"), new('[', "EF", "look.worn-ef")];
+
+    /// <summary>The way of wear that a drawn character stands for, or null for one that can be read.</summary>
+    public static Wear? By(char drawn) => All.FirstOrDefault(w => w.Drawn == drawn);
+
+    /// <summary>How a character wears.</summary>
+    /// <param name="sign">As it was made.</param>
+    /// <param name="rng">Luck.</param>
+    public static char Of(Sign sign, Rng rng)
+    {
+        var luck = rng.Below(3);
+        var half = sign.OfText ? null : All.FirstOrDefault(w => w.Once.Contains(sign.Character, StringComparison.Ordinal));
+        return luck == 0 ? Scratched.Drawn : half?.Drawn ?? Gone.Drawn;
+    }
 }
 
 /// <summary>A character of a writing.</summary>

@@ -27,25 +27,30 @@ static class PlateWords
         Surface.Stem => "look.on-stem",
         Surface.Post => "look.on-post",
         Surface.Tube => "look.on-tube",
+        Surface.BareMetal => "look.on-metal",
         _ => "look.on-rim",
     });
 
-    /// <summary>A writing sign by sign: "0 6 (2 worn) - 5".</summary>
+    /// <summary>What the marks of wear in the picture mean: ") is 3 or 8"; empty when nothing is worn.</summary>
+    public static string Legend(PlateView view) => view.Marks.Count == 0
+        ? ""
+        : Words.Of("look.worn-signs", ("signs", string.Join(", ", view.Marks.Select(w => Words.Of("look.worn-sign", ("sign", w.Drawn), ("what", Words.Of(w.Key)))))));
+
+    /// <summary>A writing sign by sign: "0 6 (2 worn away) - (3 or 8)".</summary>
     public static string Spelled(Marking marking)
     {
         var said = new StringBuilder();
-        var worn = 0;
-        foreach (var sign in marking.Signs.Select(s => s.Drawn).Append('\0'))
+        for (var at = 0; at < marking.Signs.Count; at++)
         {
-            if (PlateView.IsStroke(sign))
+            var drawn = marking.Signs[at].Drawn;
+            if (Wear.By(drawn) is not { } wear)
             {
-                worn++;
+                said.Append(drawn is ' ' ? "," : drawn).Append(' ');
                 continue;
             }
-            if (worn > 0) said.Append(Words.Of("look.words-worn", ("n", worn))).Append(' ');
-            worn = 0;
-            if (sign is not ('\0' or ' ')) said.Append(sign).Append(' ');
-            if (sign is ' ') said.Append(", ");
+            var run = marking.Signs.Skip(at).TakeWhile(s => s.Drawn == drawn).Count();
+            at += wear.Once.Length == 0 ? run - 1 : 0;
+            said.Append('(').Append(wear.Once.Length == 0 ? $"{run} " : "").Append(Words.Of(wear.Key)).Append(") ");
         }
         return said.ToString().TrimEnd().Replace(" ,", ",", StringComparison.Ordinal);
     }

@@ -66,7 +66,7 @@ sealed record JudgeScreen(PassLineScreen Below) : FieldScreen
         if (text.Length == 0) return Turn.To(this with { Wrong = Words.Of("testplan.judge-name") });
         return Below.Plan.Draft.Line?.Judges.Contains(text, StringComparer.OrdinalIgnoreCase) == true
             ? Turn.To(this with { Wrong = Words.Of("testplan.judge-twice") })
-            : Turn.To(new RateScreen(Below, text, []));
+            : Turn.To(new PassLineSortScreen(Below, text, []));
     }
 
     /// <inheritdoc/>
@@ -77,7 +77,7 @@ sealed record JudgeScreen(PassLineScreen Below) : FieldScreen
 /// <param name="Below">The pass line.</param>
 /// <param name="Judge">Who judges.</param>
 /// <param name="Given">Judgements so far, in the plan's order of sorts.</param>
-sealed record RateScreen(PassLineScreen Below, string Judge, IReadOnlyList<double> Given) : FieldScreen
+sealed record PassLineSortScreen(PassLineScreen Below, string Judge, IReadOnlyList<double> Given) : FieldScreen
 {
     const int Most = 20;
 
@@ -105,7 +105,7 @@ sealed record RateScreen(PassLineScreen Below, string Judge, IReadOnlyList<doubl
         if (!double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var of20) || of20 is < 0 or > Most)
             return Turn.To(this with { Typed = "", Wrong = Words.Of("testplan.rate-wrong") });
         double[] given = [.. Given, of20];
-        if (given.Length < Plan.Families.Count) return Turn.To(new RateScreen(Below, Judge, given));
+        if (given.Length < Plan.Families.Count) return Turn.To(new PassLineSortScreen(Below, Judge, given));
         var line = new PassLine([.. Below.Plan.Draft.Line?.Ratings ?? [], .. Plan.Families.Select((f, i) => new Rating(Judge, f.Key, given[i]))]);
         return Turn.To(Below with { Plan = Below.Plan.With(Below.Plan.Draft with { Line = line }) });
     }

@@ -29,7 +29,7 @@ sealed record SitCodeScreen(byte[] File, string Folder, Screen Below) : FieldScr
                 new Block.Gap(),
                 new Block.Text(Words.Of("sit.code")),
                 new Block.Gap(),
-                .. Field(Words.Of("sit.code-field")),
+                .. (this with { Typed = new string('*', Math.Min(Typed.Length, 40)) }).Field(Words.Of("sit.code-field")),
                 new Block.Text(Words.Of("sit.code-keep")),
             ],
             [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);

@@ -131,7 +131,7 @@ sealed record SitStopScreen(int Place, string? Reason = null) : FieldScreen
             new Block.Gap(),
             new Block.Text(Words.Of(Reason is null ? "sit.stop-why" : "sit.stop-code")),
             new Block.Gap(),
-            .. Field(Words.Of(Reason is null ? "sit.stop-field" : "sit.code-field")),
+            .. Reason is null ? Field(Words.Of("sit.stop-field")) : (this with { Typed = new string('*', Math.Min(Typed.Length, 40)) }).Field(Words.Of("sit.code-field")),
         ],
         [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 

@@ -1,0 +1,102 @@
+using Apprentice.Engine.Quantities;
+using Apprentice.Engine.Topics;
+
+namespace Apprentice.Engine.Notebook;
+
+/// <summary>Figures of a topic learned from bikes whose truth is known.</summary>
+/// <remarks>
+/// Event rates: Beta prior with mean the topic's rate and the weight of 20 bikes; h of n bikes make Beta(a + h, b + n − h). Shares of lines: Dirichlet prior of the weight of 40 bikes,
+/// whose single shares are Beta. Spreads: scaled inverse χ² prior of 10 degrees of freedom. Running changes: Normal prior of 6 months around the topic's window. The last two are worked out
+/// on a grid (<see cref="LearnedGrids"/>). Conjugate updates: A. Gelman and others, Bayesian Data Analysis, 3rd edition, 2.4, 2.6, 3.4. The weights are judgement: few bikes change little.
+/// Only bikes that a fixed rule took in may be handed over for rates that count: bikes that puzzled somebody say "everything was changed".
+/// </remarks>
+public static class LearnedRates
+{
+    /// <summary>Weight of a topic's event rate, in bikes. Judgement.</summary>
+    public const double EventWeight = 20;
+
+    /// <summary>Weight of a topic's shares of lines, in bikes. Judgement.</summary>
+    public const double LineWeight = 40;
+
+    /// <summary>Each end of an interval leaves out this share.</summary>
+    public const double Tail = 0.05;
+
+    const double LeastRate = 0.002;
+
+    /// <summary>Figures from the routine bikes of a notebook: those that may count once the lead lets them.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="notebook">The notebook.</param>
+    public static IReadOnlyList<Learned> Of(Topic topic, BenchNotebook notebook) => Of(topic, [.. notebook.Bikes.Where(b => b.Put.Routine)]);
+
+    /// <summary>Event rates among puzzling bikes, "bikes we asked about": a population of its own, which never counts for the others.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="notebook">The notebook.</param>
+    public static IReadOnlyList<Learned> AskedAbout(Topic topic, BenchNotebook notebook) =>
+        [.. Of(topic, [.. notebook.Bikes.Where(b => !b.Put.Routine)]).Where(l => l.Sort == LearnedSort.EventRate)];
+
+    /// <summary>Figures from some bikes; those about which no bike says anything are left out.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="bikes">The bikes.</param>
+    public static IReadOnlyList<Learned> Of(Topic topic, IReadOnlyList<Bike> bikes)
+    {
+        var known = bikes.Select(b => (Bike: b, Truth: b.TruthOf(topic.Id)?.Truth, Asked: b.Asked.FirstOrDefault(a => a.Topic == topic.Id)))
+            .Where(k => k is { Truth: not null, Asked: not null }).Select(k => new KnownBike(k.Bike, k.Truth ?? throw new ArgumentNullException(nameof(bikes)), (k.Asked ?? throw new ArgumentNullException(nameof(bikes))).Provenance)).ToList();
+        return
+        [
+            .. topic.Provenances.SelectMany((p, i) => topic.Events.Select(e => RateOf(e, p.Id, e.Rates[i], known))).Where(l => l.Bikes > 0),
+            .. topic.Provenances.SelectMany((p, i) => LinesOf(topic, p.Id, i, known)),
+            .. LearnedGrids.Spreads(topic, known),
+            .. LearnedGrids.Windows(topic, known),
+        ];
+    }
+
+    /// <summary>A share after so many bikes.</summary>
+    /// <param name="before">The topic's share, 0 to 1.</param>
+    /// <param name="weight">Its weight in bikes, greater than 0.</param>
+    /// <param name="hits">How often it was seen.</param>
+    /// <param name="bikes">Of how many bikes.</param>
+    /// <returns>Mean and the two ends that leave out <see cref="Tail"/> each.</returns>
+    public static (double Mean, double Low, double High) Share(double before, double weight, int hits, int bikes)
+    {
+        var held = Math.Clamp(before, LeastRate, 1 - LeastRate);
+        var (a, b) = ((weight * held) + hits, (weight * (1 - held)) + bikes - hits);
+        return (a / (a + b), BetaShare.Quantile(Tail, a, b), BetaShare.Quantile(1 - Tail, a, b));
+    }
+
+    static Learned RateOf(BikeEvent happened, string provenance, double before, IReadOnlyList<KnownBike> known)
+    {
+        var counted = known.Where(k => k.Provenance == provenance && CanHappen(happened, k.Truth)).ToList();
+        var hits = counted.Count(k => k.Truth.Events.Contains(happened.Id));
+        var (mean, low, high) = Share(before, EventWeight, hits, counted.Count);
+        return new Learned(LearnedSort.EventRate, happened.Id, provenance, before, hits, counted.Count, mean, low, high);
+    }
+
+    // An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only where that can be told.
+    static bool CanHappen(BikeEvent happened, BikeTruth truth) => (truth.Events.Contains(happened.Id) || happened.Effects.OfType<Effect.ChangeKind>().All(c => WouldShow(c, truth)))
+        && (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
+        && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
+        && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+
+    // What changes nothing on a bike has not happened: a swap of the old part for the new one can be seen only on bikes that were built with the old one.
+    // Where it has not happened, such a bike still has it.
+    static bool WouldShow(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind
+        && (change.From is { } from ? kind == from : change.To.All(t => t.Kind != kind));
+
+    static IEnumerable<Learned> LinesOf(Topic topic, string provenance, int index, IReadOnlyList<KnownBike> known)
+    {
+        var lines = known.Where(k => k.Provenance == provenance && k.Truth.Line is not null).Select(k => k.Truth.Line).ToList();
+        if (lines.Count == 0 || topic.Lines.Count < 2) return [];
+        return topic.Lines.Select(l =>
+        {
+            var hits = lines.Count(k => k == l.Id);
+            var (mean, low, high) = Share(l.Shares[index], LineWeight, hits, lines.Count);
+            return new Learned(LearnedSort.LineShare, l.Id, provenance, l.Shares[index], hits, lines.Count, mean, low, high);
+        });
+    }
+}
+
+/// <summary>A bike whose truth is known.</summary>
+/// <param name="Bike">The bike.</param>
+/// <param name="Truth">What it really was.</param>
+/// <param name="Provenance">Where it came from.</param>
+public sealed record KnownBike(Bike Bike, BikeTruth Truth, string Provenance);

@@ -1,0 +1,19 @@
+namespace Apprentice.Engine.Notebook;
+
+/// <summary>How much a check asks for: 1 eyes and hands, 2 also a rule or a tape, 3 anything else that measures.</summary>
+public static class ToolLevel
+{
+    /// <summary>The highest level: everything is at hand.</summary>
+    public const int All = 3;
+
+    /// <summary>The level of a tool.</summary>
+    /// <param name="tool">The words of the topic.</param>
+    public static int Of(string tool) => tool switch
+    {
+        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") => All,
+        _ when Has(tool, "rule") || Has(tool, "tape") => 2,
+        _ => 1,
+    };
+
+    static bool Has(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
+}
