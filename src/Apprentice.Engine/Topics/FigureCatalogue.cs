@@ -25,7 +25,7 @@ public static class FigureCatalogue
             [Word("fixing", "plain", "bolt", "two-bolts"), Length("length", 60, 180, 120), Length("grip", 26, 40, 32), Length("bar", 18, 26, 22.2), Length("cap", 0, 15, 7)],
             ["inner-end", "outer-end", "cap-end", "ring"], "ring"),
         new("lever",
-            [Word("body", "cast", "sheet"), Count("holes", 0, 3, 0), Length("pull", 12, 45, 28), Length("seat", 2, 6, 3), Length("blade", 60, 140, 95), Length("bar", 18, 36, 22.2)],
+            [Word("body", "cast", "sheet", "left-out"), Count("holes", 0, 3, 0), Length("pull", 12, 45, 28), Length("seat", 2, 6, 3), Length("blade", 60, 140, 95), Length("bar", 18, 36, 22.2)],
             ["pivot", "pivot-edge", "cable-centre", "cable-edge", "cable-far", "holes", "blade-end"], "holes"),
     ];
 
@@ -45,7 +45,7 @@ public static class FigureCatalogue
             ["axle", "floor", "tyre-top", "tyre-left", "tyre-right", "tip-left", "tip-right", "chord-left", "chord-right", "block", "seat-left", "seat-right"], "tip-right"),
         new("valve", [Word("shape", "broad", "narrow", "middle"), Length("length", 25, 100, 42)], ["base", "tip"], "tip"),
         new("hub-axle",
-            [Word("ends", "nuts", "quick-release", "through"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
+            [Word("ends", "nuts", "quick-release", "through", "left-out"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
             ["face-left", "face-right", "end-left", "end-right"], "end-right"),
         new("spoke",
             [Word("head", "elbow", "straight"), Word("body", "plain", "butted", "flat"), Length("gauge", 1.2, 3.5, 2), Length("middle", 1, 3.5, 1.6), Length("flats", 2.8, 5, 3.3)],
