@@ -16,7 +16,7 @@ static class Lever
             .Box(new(-46, Bar - (bar * 0.75)), new(-14, Bar + (bar * 0.75)), sheet || leftOut ? Fill.Clear : Fill.Grain)
             .Bolt(new(-30, Bar), 4.5);
         Blade(sketch, pull, blade, t.Word("body"));
-        if (leftOut) sketch.Dashes(new(-46, 22), new(-46, -12), new(-8, -12), new(10, 4), new(10, 22));
+        if (leftOut) sketch.Shape(Fill.Clear, new(-46, 22), new(-46, -12), new(-8, -12), new(10, 4), new(10, 22));
         else if (sheet) sketch.Shape(Fill.Clear, new(-44, 22), new(-44, -8), new(-8, -8), new(8, 6), new(8, 22)).Line(new(-41, 19), new(-41, -5), new(-9, -5), new(5, 7), new(5, 19));
         else sketch.Shape(Fill.Grain, Geometry.Rounded([new(-46, 24), new(-48, -12), new(-10, -16), new(10, 4), new(14, 24), new(-46, 24)], 9));
         var holes = leftOut ? 0 : t.Count("holes");
