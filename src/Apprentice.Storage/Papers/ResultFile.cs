@@ -25,14 +25,12 @@ public static class ResultFile
         try
         {
             var head = BsonSerializer.Deserialize(SealedText.Read(file, Kind, Fields)[0]);
-            if (head["paper"].IsString && head["candidate"].IsString && head["number"].IsInt32) return (head["paper"].AsString, head["candidate"].AsString, head["number"].AsInt32);
+            return head["paper"].IsString && head["candidate"].IsString ? (head["paper"].AsString, head["candidate"].AsString, head["number"].AsInt32) : throw SealedText.Changed();
         }
         catch (Exception e) when (e is not SealException)
         {
             throw new SealException(SealedText.Changed().Message, e);
         }
-
-        throw SealedText.Changed();
     }
 
     /// <summary>Collects a result at the desk.</summary>

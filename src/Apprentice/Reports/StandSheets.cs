@@ -15,7 +15,7 @@ static class StandSheets
         Words.Of("stand.before-title"),
         [
             new SheetSection(Words.Of("stand.before-first"), [.. topics.SelectMany(t => t.Clues).Where(c => c.Safety).Select(c => Asked(c)).Distinct(StringComparer.Ordinal), Words.Of("stand.before-stop")]),
-            .. topics.Select(t => new SheetSection(Words.Of("stand.before-ask", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Phone)).Select(Asked)])),
+            .. topics.Select(t => new SheetSection(Words.Of(views.Count > 0 ? "stand.before-ask" : "stand.before-ask-all", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Phone)).Select(Asked)])),
             .. topics.Select(t => new SheetSection(Words.Of("stand.before-photo", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Photo)).Select(c => $"{c.Name}: {c.FromTo}")])),
             new SheetSection(Words.Of("stand.before-say"), [Words.Of("stand.before-changed"), Words.Of("stand.before-from"), Words.Of("stand.before-twice"), Words.Of("stand.before-bring")]),
         ]);

@@ -1,5 +1,7 @@
 using Apprentice.Content.Changes;
+using Apprentice.Engine;
 using Apprentice.Engine.Notebook;
+using Apprentice.Tests.Assessing;
 using TopicDrafts = Apprentice.Content.Changes.Drafts;
 
 namespace Apprentice.Tests.Stand;
@@ -95,6 +97,20 @@ public sealed class WorkshopCopyTests
         Assert.Equal(then, now.Topic("rim-size", then)?.Version);
         Assert.Equal(Corpus.Topic("rim-size").Version, now.Topic("rim-size", Corpus.Topic("rim-size").Version)?.Version);
         Assert.Null(now.Topic("rim-size", "another"));
+    }
+
+    /// <summary>A paper is sat and marked with the figures it was made with, whatever the lead has let count since.</summary>
+    [Fact]
+    public void A_paper_keeps_the_figures_of_its_version()
+    {
+        var path = WorkshopCopy.PathOf(Corpus.Sample.Id);
+        var shipped = new WorkshopCopy(new Dictionary<string, string>(StringComparer.Ordinal) { [path] = File.ReadAllText(Path.Combine(Corpus.Root, "tests/Apprentice.Tests/Data/topics/older-newer-bar.md")) }, [], Corpus.Sources);
+        var change = Drafts(1, path, shipped).Cells("rate", TopicDrafts.Events, [new CellEdit(new Dictionary<string, string>(StringComparer.Ordinal) { ["id"] = "bar-to-newer" }, "own", "0.2")]) ?? throw new InvalidOperationException();
+        var copy = shipped.With([change]);
+        Workbench[] now = [new(copy.Topic(Corpus.Sample.Id) ?? throw new InvalidOperationException())];
+        Assert.Equal(0.2, now[0].Topic.Events[0].Rates[0]);
+        var frozen = Assert.Single(copy.Frozen(now, Exam.Paper));
+        Assert.Equal((0.05, Exam.Paper.Jobs[0].Version), (frozen.Topic.Events[0].Rates[0], frozen.Topic.Version));
     }
 
     [Fact]
