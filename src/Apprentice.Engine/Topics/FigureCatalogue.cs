@@ -22,10 +22,10 @@ public static class FigureCatalogue
             [Length("rise", 0, 300, 120), Length("width", 300, 820, 520), Angle("slope", 10, 90, 60), Length("bar", 18, 36, 22.2), Length("grip", 60, 180, 110)],
             ["clamp-centre", "bend-left", "bend-right", "end-left", "end-right"], "bend-right"),
         new("grip-end",
-            [Word("fixing", "plain", "bolt", "two-bolts"), Length("length", 60, 180, 120), Length("grip", 26, 40, 32), Length("bar", 18, 26, 22.2), Length("cap", 0, 15, 7)],
+            [Word("fixing", "plain", "bolt", "two-bolts", "left-out"), Length("length", 60, 180, 120), Length("grip", 26, 40, 32), Length("bar", 18, 26, 22.2), Length("cap", 0, 15, 7)],
             ["inner-end", "outer-end", "cap-end", "ring"], "ring"),
         new("lever",
-            [Word("body", "cast", "sheet"), Count("holes", 0, 3, 0), Length("pull", 12, 45, 28), Length("seat", 2, 6, 3), Length("blade", 60, 140, 95), Length("bar", 18, 36, 22.2)],
+            [Word("body", "cast", "sheet", "left-out"), Count("holes", 0, 3, 0), Length("pull", 12, 45, 28), Length("seat", 2, 6, 3), Length("blade", 60, 140, 95), Length("bar", 18, 36, 22.2)],
             ["pivot", "pivot-edge", "cable-centre", "cable-edge", "cable-far", "holes", "blade-end"], "holes"),
     ];
 
@@ -33,7 +33,7 @@ public static class FigureCatalogue
     [
         new("rim-section",
             [
-                Word("shape", "straight", "hooked"), Length("inner-width", 12, 50, 19), Length("flange", 3, 10, 5), Length("depth", 8, 45, 20),
+                Word("shape", "straight", "hooked", "left-out"), Length("inner-width", 12, 50, 19), Length("flange", 3, 10, 5), Length("depth", 8, 45, 20),
                 Length("well", 1, 10, 4), Length("tape", 0, 3, 0),
             ],
             ["seat", "flange-tip", "tape-top", "wall-left", "wall-right"], "flange-tip"),
@@ -45,8 +45,8 @@ public static class FigureCatalogue
             ["axle", "floor", "tyre-top", "tyre-left", "tyre-right", "tip-left", "tip-right", "chord-left", "chord-right", "block", "seat-left", "seat-right"], "tip-right"),
         new("valve", [Word("shape", "broad", "narrow", "middle"), Length("length", 25, 100, 42)], ["base", "tip"], "tip"),
         new("hub-axle",
-            [Word("ends", "nuts", "quick-release", "through"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
-            ["face-left", "face-right", "end-left", "end-right"], "end-right"),
+            [Word("ends", "nuts", "quick-release", "through", "left-out"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
+            ["face-left", "face-right", "end-left", "end-right"], "face-right"),
         new("spoke",
             [Word("head", "elbow", "straight"), Word("body", "plain", "butted", "flat"), Length("gauge", 1.2, 3.5, 2), Length("middle", 1, 3.5, 1.6), Length("flats", 2.8, 5, 3.3)],
             ["head", "thread-end", "flats-top", "flats-bottom"], "head"),

@@ -12,7 +12,8 @@ static class GripEnd
         var sketch = new Sketch().Box(new(-55, -bar), new(0, bar)).Box(new(0, -radius), new(length, radius), Fill.Grain);
         for (var x = 6.0; x < length - 3; x += 6) sketch.Line(new(x, -radius * 0.75), new(x, radius * 0.75));
         if (cap > 0) sketch.Shape(Fill.Clear, new(length, -radius), new(length + cap, -radius * 0.8), new(length + cap, radius * 0.8), new(length, radius));
-        if (!t.Is("fixing", "plain")) Fixing(sketch, -Ring / 2, radius);
+        if (t.Is("fixing", "bolt") || t.Is("fixing", "two-bolts")) Fixing(sketch, -Ring / 2, radius);
+        if (t.Is("fixing", "left-out")) sketch.Dashes(new(0, radius * 1.1), new(-Ring, radius * 1.1), new(-Ring, -radius * 1.1), new(0, -radius * 1.1));
         if (t.Is("fixing", "two-bolts")) Fixing(sketch, length - (Ring / 2), radius);
         return sketch
             .Point("inner-end", new(0, 0)).Point("outer-end", new(length, 0)).Point("cap-end", new(length + cap, 0)).Point("ring", new(-Ring / 2, -radius * 0.4))

@@ -7,9 +7,11 @@ static class HubAxle
     public static Sketch Draw(Traits t)
     {
         var (half, axle, flange, ends) = (t["width"] / 2, t["axle"] / 2, t["flange"] / 2, t.Word("ends"));
-        var outside = ends == "nuts" ? 20 : ends == "quick-release" ? 5 : 0.0;
+        var outside = ends switch { "nuts" => 20.0, "left-out" => 12, "quick-release" => 5, _ => 0 };
         var (tube, shell) = (new Sketch(), half * 0.62);
-        tube.Box(new(-half - outside, -axle), new(half + outside, axle)).Box(new(-half, -axle - 4), new(half, axle + 4))
+        if (ends == "left-out") Outline(tube, half, outside);
+        else tube.Box(new(-half - outside, -axle), new(half + outside, axle));
+        tube.Box(new(-half, -axle - 4), new(half, axle + 4))
             .Box(new(-half + 4, -axle - 6), new(half - 4, axle + 6))
             .Box(new(-shell, -flange * 0.45), new(shell, flange * 0.45))
             .Box(new(-shell - 3, -flange), new(-shell, flange), Fill.Half).Box(new(shell, -flange), new(shell + 3, flange), Fill.Half);
@@ -19,6 +21,14 @@ static class HubAxle
         return tube
             .Point("face-left", new(-half, 0)).Point("face-right", new(half, 0)).Point("end-left", new(-half - outside, 0)).Point("end-right", new(half + outside, 0))
             .Say("figure.hub-axle.lies").Say($"figure.hub-axle.{ends}").Say("figure.hub-axle.wide", ("times", Ratios.Times(2 * half, 2 * flange)));
+    }
+
+    static void Outline(Sketch sketch, double half, double outside)
+    {
+        foreach (var side in (int[])[-1, 1])
+        {
+            sketch.Dashes(new(side * half, 9), new(side * (half + outside), 9), new(side * (half + outside), -9), new(side * half, -9));
+        }
     }
 
     static void Nuts(Sketch sketch, double half, double axle)

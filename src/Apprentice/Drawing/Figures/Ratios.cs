@@ -10,8 +10,8 @@ static class Ratios
     /// <param name="against">What it is compared with, mm.</param>
     public static string Times(double size, double against)
     {
-        var halves = Math.Round(2 * size / against) / 2;
-        return size < 0.75 * against ? Words.Of("figure.tenths-of", ("n", Math.Max(0, Math.Round(10 * size / against))))
+        var (halves, tenths) = (Math.Round(2 * size / against) / 2, Math.Round(10 * size / against));
+        return size < 0.75 * against ? tenths == 1 ? Words.Of("figure.tenth-of") : Words.Of("figure.tenths-of", ("n", Math.Max(0, tenths)))
             : halves == 1 ? Words.Of("figure.once") : Words.Of("figure.times", ("n", halves.ToString("0.#")));
     }
 

@@ -22,7 +22,7 @@ static class SketchDrawing
     {
         var canvas = new Canvas(columns, placing.Rows);
         foreach (var ink in sketch.Inks) Draw(canvas, placing, ink);
-        foreach (var caption in sketch.Captions) Write(canvas, placing.Dot(caption.At), caption.Text);
+        foreach (var caption in sketch.Captions) Write(canvas, columns, placing.Dot(caption.At), caption.Text);
         var taken = new HashSet<(int Column, int Row)>();
         var spots = marks.Where(m => sketch.Points.ContainsKey(m.Point)).Select(m => (Dot: placing.Dot(sketch.Points[m.Point]), m.Text)).ToList();
         var (low, high) = sketch.Bounds();
@@ -81,7 +81,9 @@ static class SketchDrawing
         _ => false,
     };
 
-    static void Write(Canvas canvas, (int X, int Y) dot, string text) => canvas.Write((dot.X / 2) - (text.Length / 2), (int)Math.Floor(dot.Y / 4.0), text);
+    /// <summary>A figure round its spot, moved inwards where it would be cut off: half a unit would be read as another.</summary>
+    static void Write(Canvas canvas, int columns, (int X, int Y) dot, string text) =>
+        canvas.Write(Math.Clamp((dot.X / 2) - (text.Length / 2), 0, Math.Max(0, columns - text.Length)), (int)Math.Floor(dot.Y / 4.0), text);
 
     /// <summary>A letter near its point, where no other stands, and a line to the point.</summary>
     static void Letter(Canvas canvas, int columns, int rows, (int X, int Y) dot, string text, HashSet<(int Column, int Row)> taken, bool up)
