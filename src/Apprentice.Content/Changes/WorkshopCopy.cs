@@ -1,5 +1,7 @@
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
+using Apprentice.Engine;
+using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Content.Changes;
@@ -17,6 +19,7 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     public const string LessonFolder = "lessons/";
 
     readonly Dictionary<string, Composed> _composed = new(StringComparer.Ordinal);
+    readonly Dictionary<(string Topic, string Version), Workbench?> _frozen = [];
 
     /// <summary>An empty copy.</summary>
     public static WorkshopCopy Empty { get; } = new(new Dictionary<string, string>(StringComparer.Ordinal), [], []);
@@ -35,6 +38,12 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
 
     /// <summary>Every change that does not fit the shipped files any more, with its file and line. It stays in its file and is left out until it fits.</summary>
     public IReadOnlyList<Fault> Faults => [.. Files.SelectMany(f => Compose(f).Faults).OrderBy(f => f.Line)];
+
+    /// <summary>Short names of the topics, by alphabet.</summary>
+    public IReadOnlyList<string> TopicIds => [.. shipped.Keys.Where(p => p.StartsWith(Topics, StringComparison.Ordinal)).Select(System.IO.Path.GetFileNameWithoutExtension).OfType<string>().Order(StringComparer.Ordinal)];
+
+    /// <summary>Paths of all files, by alphabet.</summary>
+    public IReadOnlyList<string> Paths => [.. shipped.Keys.Order(StringComparer.Ordinal)];
 
     /// <summary>This copy with more changes.</summary>
     public WorkshopCopy With(IEnumerable<Change> more) => new(shipped, [.. changes, .. more], register);
@@ -79,6 +88,21 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
         }
 
         return null;
+    }
+
+    /// <summary>Topics in the versions of a paper: those at hand where they are the same, else as they were before later changes. One that no state has stays as it is at hand.</summary>
+    /// <param name="benches">Topics at hand.</param>
+    /// <param name="paper">The paper.</param>
+    public IReadOnlyList<Workbench> Frozen(IReadOnlyList<Workbench> benches, Paper paper)
+    {
+        var versions = paper.Jobs.DistinctBy(j => j.Family.Topic).ToDictionary(j => j.Family.Topic, j => j.Version, StringComparer.Ordinal);
+        return [.. benches.Select(b => versions.TryGetValue(b.Topic.Id, out var version) && version != b.Topic.Version ? Bench(b.Topic.Id, version) ?? b : b)];
+    }
+
+    Workbench? Bench(string id, string version)
+    {
+        if (!_frozen.TryGetValue((id, version), out var bench)) _frozen[(id, version)] = bench = Topic(id, version) is { } topic ? new Workbench(topic) : null;
+        return bench;
     }
 
     /// <summary>Changes that build on a change and would not fit without it.</summary>

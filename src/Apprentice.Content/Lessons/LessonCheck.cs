@@ -27,7 +27,9 @@ public static class LessonCheck
             .Select(b => new Fault(file, b.Line + 1, "A line ends in the middle of a paragraph: write each paragraph or point in one line."));
         var links = document.Descendants<LinkInline>().Where(l => IsDead(l.Url ?? "", isThere))
             .Select(l => new Fault(file, l.Line + 1, $"The link '{l.Url}' leads nowhere: write the path from this file to one that is there."));
-        return [.. breaks.Concat(links).Concat(RunTogether(file, text)).OrderBy(f => f.Line)];
+        var raw = document.Descendants<LiteralInline>().Where(l => l.Content.ToString().Contains("](", StringComparison.Ordinal))
+            .Select(l => new Fault(file, l.Line + 1, "A link is not read as one, because there is a space in its target: write a hyphen for it, as in word:crown-race."));
+        return [.. breaks.Concat(links).Concat(raw).Concat(RunTogether(file, text)).OrderBy(f => f.Line)];
     }
 
     // A header under a row of another table would be read as one more row of it.

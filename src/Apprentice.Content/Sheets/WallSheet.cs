@@ -72,11 +72,14 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         ul { margin: 0; padding-left: 4.5mm; }
         li p, li ul { margin-top: 0; margin-bottom: 0; }
         li p { display: inline; }
+        .columns > p { margin: .6mm 0; break-after: avoid; }
+        .note { font-style: italic; }
+        li:not(:has(ul)) { break-inside: avoid; }
         .stop { border: 1mm solid #000; padding: 1.5mm 2.5mm; break-inside: avoid; }
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
         figcaption { font-size: .9em; }
-        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 22)}}mm; }
+        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 19)}}mm; }
         .foot { font-size: .9em; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
 
         """;
@@ -113,6 +116,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         foreach (var tree in trees)
         {
             Line("h2", Words.Of("sheet.way", ("part", _words.Part(tree.Part))));
+            if (tree == trees[0]) Line("p", Words.Of("sheet.ways-note", ("from", topic.Provenances[0].Name)), "note");
             Branch(tree);
         }
     }

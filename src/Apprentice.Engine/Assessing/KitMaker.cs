@@ -74,7 +74,7 @@ public sealed class KitMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
         var ripe = reasoning.Ripe || near;
         var best = variants.Select(v => v.Options.First(o => o.Choice is not Choice.Wait).Choice).ToHashSet();
         bool Right(Option o) => ripe && !Hurts(topic, o, reasoning) && (best.Contains(o.Choice) || (o.Loss - now[0].Loss) / topic.Costs.AskCost <= Tolerance);
-        var shown = now.Where(o => o.Choice is Choice.Ask || Right(o)).Concat(now).Distinct().Take(MostOptions - 1).ToList();
+        var shown = now.Where(o => o.Choice is Choice.Ask || Right(o)).Concat(now.Where(o => o.Choice is Choice.Order)).Concat(now).Distinct().Take(MostOptions - 1).ToList();
         return
         [
             .. now.Where(shown.Contains).OrderBy(o => o.Choice is Choice.Ask).ThenBy(o => Place(topic, o.Choice)).Select(o => new KitOption(null, o.Choice, null, Right(o), Hurts(topic, o, reasoning))),

@@ -48,7 +48,7 @@ public sealed record CheckTree(
         return branches.Count == 0 ? node : node with { Clue = clue.Id, Branches = branches };
     }
 
-    // A reading branches by the size of each kind that is still possible; anything else by its findings.
+    // A reading branches by the size of each kind that is still possible, kinds of one size together; anything else by its findings.
     static IEnumerable<(Finding Finding, double Share)> Shown(Workbench bench, Enquiry enquiry, IReadOnlyList<Finding> findings, Clue clue, PartBelief part)
     {
         var scene = bench.SceneOf(enquiry.Provenance);
@@ -57,7 +57,8 @@ public sealed record CheckTree(
             var kinds = scene.Table.Topic.Parts.First(p => p.Id == size.Part).Kinds;
             return part.Classes.SelectMany(c => c.Kinds.Select(k => (Kind: k, Share: c.Belief / c.Kinds.Count)))
                 .Select(k => (At: kinds.ToList().FindIndex(x => x.Id == k.Kind), k.Share)).Where(k => k.At >= 0 && size.Nominals[k.At] is not null)
-                .Select(k => (new Finding(clue.Id, Channel.Bench, new Seen.Reading(Step(measured, size.Nominals[k.At] ?? 0))), k.Share));
+                .GroupBy(k => Step(measured, size.Nominals[k.At] ?? 0))
+                .Select(g => (new Finding(clue.Id, Channel.Bench, new Seen.Reading(g.Key)), g.Sum(k => k.Share)));
         }
 
         if (clue.Shows is Shows.Measured) return [];

@@ -71,11 +71,16 @@ public static class LearnedRates
         return new Learned(LearnedSort.EventRate, happened.Id, provenance, before, hits, counted.Count, mean, low, high);
     }
 
-    // An event of some lines or dates is counted only on bikes that are known to be such.
-    static bool CanHappen(BikeEvent happened, BikeTruth truth) =>
-        (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
+    // An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only where that can be told.
+    static bool CanHappen(BikeEvent happened, BikeTruth truth) => (truth.Events.Contains(happened.Id) || happened.Effects.OfType<Effect.ChangeKind>().All(c => WouldShow(c, truth)))
+        && (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
         && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
         && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+
+    // What changes nothing on a bike has not happened: a swap of the old part for the new one can be seen only on bikes that were built with the old one.
+    // Where it has not happened, such a bike still has it.
+    static bool WouldShow(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind
+        && (change.From is { } from ? kind == from : change.To.All(t => t.Kind != kind));
 
     static IEnumerable<Learned> LinesOf(Topic topic, string provenance, int index, IReadOnlyList<KnownBike> known)
     {

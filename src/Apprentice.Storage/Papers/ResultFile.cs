@@ -25,7 +25,7 @@ public static class ResultFile
         try
         {
             var head = BsonSerializer.Deserialize(SealedText.Read(file, Kind, Fields)[0]);
-            return (head["paper"].AsString, head["candidate"].AsString, head["number"].AsInt32);
+            return head["paper"].IsString && head["candidate"].IsString ? (head["paper"].AsString, head["candidate"].AsString, head["number"].AsInt32) : throw SealedText.Changed();
         }
         catch (Exception e) when (e is not SealException)
         {

@@ -36,11 +36,11 @@ static class DeskWork
     /// <summary>Collects a result and marks it.</summary>
     /// <param name="file">The result's bytes.</param>
     /// <param name="all">What the log says so far.</param>
-    /// <param name="benches">Topics at hand.</param>
+    /// <param name="benches">Topics in the versions of a paper.</param>
     /// <param name="key">The desk's key.</param>
     /// <param name="folder">Where the sealed papers lie.</param>
     /// <exception cref="SealException">The result is refused; the sentence says why.</exception>
-    public static Collected Collect(byte[] file, Assessments all, IReadOnlyList<Workbench> benches, byte[] key, PaperFolder folder)
+    public static Collected Collect(byte[] file, Assessments all, Func<Paper, IReadOnlyList<Workbench>> benches, byte[] key, PaperFolder folder)
     {
         OpenedPaper? opened = null;
         var sat = ResultFile.Collect(file, all, paper =>
@@ -53,8 +53,8 @@ static class DeskWork
         try
         {
             return sat.Paper == opened.Paper.Id
-                ? new Collected(sat, new LogEntry.PaperMarked(sat.Mark(opened.Paper, benches), Published: false))
-                : new Collected(sat, Again(sat, opened.Paper, benches));
+                ? new Collected(sat, new LogEntry.PaperMarked(sat.Mark(opened.Paper, benches(opened.Paper)), Published: false))
+                : new Collected(sat, Again(sat, opened.Paper, benches(opened.Paper)));
         }
         catch (ArgumentException e)
         {

@@ -33,6 +33,7 @@ public static class CommandLine
         var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE", Recursive = true };
         var workshop = new Option<string?>("--workshop") { Description = "Folder of the workshop's changes, else the folder workshop beside the log", HelpName = "FOLDER", Recursive = true };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
+        var stand = new StandOptions(topics, data, workshop);
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
             topics,
@@ -51,6 +52,11 @@ public static class CommandLine
             RecordsCommands.Export(desk, topics, data),
             RecordsCommands.Import(desk, data),
             RecordsCommands.Erase(desk, data),
+            StandCommands.Bike(desk, stand),
+            StandCommands.Inbox(desk, stand),
+            StandCommands.Rates(desk, stand),
+            PricesCommand.Make(desk, stand),
+            ChangesCommand.Make(desk, stand),
             PaperCommand.Make(desk, topics, data),
             MarkCommand.Sit(topics, data, screens),
             MarkCommand.Mark(desk, topics, data),

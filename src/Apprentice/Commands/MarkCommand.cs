@@ -37,11 +37,13 @@ static class MarkCommand
             var told = new List<object>();
             var refused = 0;
             IReadOnlyList<Workbench> benches = [.. all.Plans.SelectMany(p => p.Topics).Select(t => t.Id).Distinct(StringComparer.Ordinal).Where(t => shelf.Ids.Contains(t, StringComparer.Ordinal)).Select(t => new Workbench(shelf.Topic(t)))];
+            var changes = WorkshopFolder.Of(null, path, parsed.GetValue(topics))?.Read().Changes ?? [];
+            var copy = WorkshopFolder.Copy(shelf.Texts, Shelf.OfLessons(parsed.GetValue(topics)).Texts, changes);
             foreach (var file in parsed.GetRequiredValue(files))
             {
                 try
                 {
-                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, benches, key, PaperFolder.Beside(path));
+                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, paper => copy.Frozen(benches, paper), key, PaperFolder.Beside(path));
                     var logged = new Logged(TimeProvider.System.GetLocalNow(), collected.Entry);
                     log.Append(logged);
                     all = all.With(logged);

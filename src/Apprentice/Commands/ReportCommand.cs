@@ -53,20 +53,24 @@ static class ReportCommand
         switch (what)
         {
             case "candidate":
-                return ReportText.Of(AssessReports.Candidate(asked.History, asked.Topics, Candidate(asked), asked.Now), asked.Form);
+                return asked.Form == "html"
+                    ? AssessPages.Candidate(asked.History, asked.Topics, Candidate(asked), asked.Now)
+                    : ReportText.Of(AssessReports.Candidate(asked.History, asked.Topics, Candidate(asked), asked.Now), asked.Form);
             case "result":
                 var result = Result(asked);
                 return asked.Form == "html"
                     ? AssessCandidatePage.Html(asked.History, asked.Topics, result, asked.Now)
                     : ReportText.Of(AssessReports.Candidate(asked.History, asked.Topics, result.Candidate, asked.Now), asked.Form);
             case "group":
-                return ReportText.Of(AssessReports.Group(asked.History, asked.Topics, asked.Now), asked.Form);
+                return asked.Form == "html" ? AssessPages.Group(asked.History, asked.Topics, asked.Now) : ReportText.Of(AssessReports.Group(asked.History, asked.Topics, asked.Now), asked.Form);
             case "register":
                 return asked.Form == "html"
                     ? AssessRegister.Html(asked.History, asked.Topics, all.Registers, asked.Now)
                     : ReportText.Of(AssessReports.Register(asked.History, asked.Topics, asked.Now), asked.Form);
             case "use":
-                return ReportText.Of(AssessUse.Report(asked.History, asked.Topics, Permission(asked), asked.Now), asked.Form);
+                return asked.Form == "html"
+                    ? AssessPages.Use(asked.History, asked.Topics, Permission(asked), asked.Now)
+                    : ReportText.Of(AssessUse.Report(asked.History, asked.Topics, Permission(asked), asked.Now), asked.Form);
             default:
                 return new AssessXapi(Home(asked.Home)).Text(asked.History, asked.Topics, asked.Name is null ? null : Candidate(asked));
         }

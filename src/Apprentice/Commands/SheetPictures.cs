@@ -1,3 +1,4 @@
+using Apprentice.Content;
 using Apprentice.Drawing;
 using Apprentice.Drawing.Figures;
 using Apprentice.Engine.Topics;
@@ -8,6 +9,9 @@ namespace Apprentice.Commands;
 static class SheetPictures
 {
     const string Letters = "ABCDEFGH";
+
+    /// <summary>What the eye sees on a picture as wide as a finger is long: a shift by this share of its size.</summary>
+    const double LeastSeen = 0.02;
 
     /// <summary>Caption and SVG of each drawing; text art is left out.</summary>
     public static IReadOnlyList<(string Caption, string Svg)> Of(Topic topic) => [.. topic.Drawings.SelectMany(d => Of(topic, d))];
@@ -27,8 +31,11 @@ static class SheetPictures
             ? drawing.Kinds.Select(k => (Choice: DrawnChoice.Kind(k.Of), Name: topic.Parts.FirstOrDefault(p => p.Id == drawing.Part)?.Kinds.FirstOrDefault(x => x.Id == k.Of)?.Name ?? k.Of))
             : drawing.Findings.Select(f => (Choice: DrawnChoice.Finding(f.Of), Name: FindingName(topic, drawing, f.Of)));
         var drawn = choices.Select(c => (c.Choice, c.Name, DrawnPart.Of(topic, drawing.Id, c.Choice).Sketch)).Where(c => c.Sketch.Inks.Count > 0).ToList();
-        foreach (var (choice, name, sketch) in LeastAlike(drawn))
-            yield return ($"{drawing.Title}: {name}.{legend}", SketchSvg.Of(sketch, $"{drawing.Id}-{choice.Id}", Spans(sketch, right)));
+        var shown = LeastAlike(drawn);
+        var alone = shown.Count == 1 && drawn.Count > 1;
+        var room = shown.Count > 0 ? SketchSvg.RoomOf([.. shown.Select(s => s.Sketch)]) : default;
+        foreach (var (choice, name, sketch) in shown)
+            yield return (alone ? Words.Of("sheet.alike", ("title", drawing.Title), ("legend", legend)) : $"{drawing.Title}: {name}.{legend}", SketchSvg.Of(sketch, $"{drawing.Id}-{choice.Id}", Spans(sketch, right), room));
     }
 
     static List<(string Letter, Spot From, Spot To)> Spans(Sketch sketch, IReadOnlyList<DrawnDatum> right) =>
@@ -38,7 +45,7 @@ static class SheetPictures
     {
         if (drawn.Count < 2) return drawn;
         var (one, other) = Enumerable.Range(0, drawn.Count).SelectMany(a => Enumerable.Range(a + 1, drawn.Count - a - 1).Select(b => (a, b))).MaxBy(p => Apart(drawn[p.a].Sketch, drawn[p.b].Sketch));
-        return [drawn[one], drawn[other]];
+        return Apart(drawn[one].Sketch, drawn[other].Sketch) < LeastSeen ? [drawn[one]] : [drawn[one], drawn[other]];
     }
 
     // Another number of lines tells more than any shift of the same ones; a shift counts against the size of the picture.

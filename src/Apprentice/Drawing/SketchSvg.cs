@@ -15,10 +15,13 @@ static class SketchSvg
     /// <param name="sketch">The sketch.</param>
     /// <param name="id">A name that no other picture of the page has: fills are called after it.</param>
     /// <param name="spans">Where measured clues are taken: a letter, from a spot to a spot; the same spot twice for a tape laid round there.</param>
-    public static string Of(Sketch sketch, string id, IReadOnlyList<(string Letter, Spot From, Spot To)>? spans = null)
+    /// <param name="room">Width and height of the picture, so that two stand at one scale; null for just the sketch.</param>
+    public static string Of(Sketch sketch, string id, IReadOnlyList<(string Letter, Spot From, Spot To)>? spans = null, (double Width, double Height)? room = null)
     {
         var (low, high) = sketch.Bounds();
-        var (width, height) = (Math.Max(1, high.X - low.X), Math.Max(1, high.Y - low.Y));
+        var (width, height) = room ?? RoomOf([sketch]);
+        low = new Spot((low.X + high.X - width) / 2, (low.Y + high.Y - height) / 2);
+        high = new Spot(low.X + width, low.Y + height);
         var size = Math.Max(width, height);
         var edge = size * Margin;
         var pen = size * ThinShare;
@@ -29,6 +32,13 @@ static class SketchSvg
             _ = svg.Append($"<text x=\"{N(caption.At.X)}\" y=\"{N(-caption.At.Y)}\" font-size=\"{N(size / 22)}\" text-anchor=\"middle\" dominant-baseline=\"middle\">{WebUtility.HtmlEncode(caption.Text.Trim())}</text>");
         foreach (var (letter, from, to) in spans ?? []) _ = svg.Append(Span(letter, from, to, size));
         return svg.Append("</svg>").ToString();
+    }
+
+    /// <summary>Width and height that hold each of the sketches.</summary>
+    public static (double Width, double Height) RoomOf(IReadOnlyList<Sketch> sketches)
+    {
+        var bounds = sketches.Select(s => s.Bounds()).ToList();
+        return (Math.Max(1, bounds.Max(b => b.High.X - b.Low.X)), Math.Max(1, bounds.Max(b => b.High.Y - b.Low.Y)));
     }
 
     // A line with a dot at each end, white beneath so that it stands out on anything, and its letter in the middle.

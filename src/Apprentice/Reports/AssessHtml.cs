@@ -20,6 +20,7 @@ sealed class AssessHtml
         tr, figure { break-inside: avoid; }
         .new { break-before: page; }
         .job { break-inside: avoid; }
+        .options { margin: 0 0 2mm 5mm; }
         .note { font-size: .9em; }
         .small { font-size: .85em; }
         .box { border: .6mm solid #000; padding: 2mm 3mm; break-inside: avoid; margin: 2mm 0; }

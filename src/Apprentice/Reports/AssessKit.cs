@@ -38,7 +38,7 @@ sealed class AssessKit(Kit kit, IReadOnlyList<Topic> topics, Func<KitJob, Case> 
         page.Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(rule));
         page.Table(
             [Words.Of("whylist.job"), Words.Of("whylist.sort"), Words.Of("kit.right"), Words.Of("kit.in-words"), Words.Of("kit.hurts")],
-            [.. kit.Jobs.Select(j => (string[])[j.Place.ToString(), new SortNames(topics).Of(j.Family), string.Join("   ", j.Questions.Select(Digits)), InWords(j), string.Join("   ", j.Questions.Select(q => Which(q, o => o.Hurts)))])]);
+            [.. kit.Jobs.Select(j => (string[])[j.Place.ToString(), new SortNames(topics).Of(j.Family), string.Join(" | ", j.Questions.Select(Digits)), InWords(j), string.Join(" | ", j.Questions.Where(q => q.Ask == KitAsk.Order).Select(q => Which(q, o => o.Hurts)))])]);
         return page.Done(now);
     }
 
@@ -77,8 +77,11 @@ sealed class AssessKit(Kit kit, IReadOnlyList<Topic> topics, Func<KitJob, Case> 
         page.Table([Words.Of("whyjob.check"), Words.Of("kit.found"), Words.Of("kit.seen")], [.. job.Given.Select((f, i) => (string[])[words.Clue(f.Clue), words.Seen(f), i < made.Job.Told.Count ? Words.Of("whyjob.told") : Words.Of($"sort.seen.{f.Channel}")])]);
         foreach (var (svg, caption) in Pictures(topic, job)) page.Picture(svg, caption);
         foreach (var (question, n) in job.Questions.Select((q, i) => (q, i + 1)))
-            page.Text($"{n}. {Question(job, question)}").Table([], [[.. question.Options.Select((o, i) => $"{i + 1}  {Option(job, question, o)}")]]);
+            page.Text($"{n}. {Question(job, question)}").Text(string.Join("    ", question.Options.Select((o, i) => Whole($"{i + 1}: {Option(job, question, o)}"))), "options");
     }
+
+    // A line to choose is not broken.
+    static string Whole(string text) => text.Replace(' ', '\u00a0');
 
     // A drawing shows what a finding says, never what is true behind it.
     static IEnumerable<(string Svg, string Caption)> Pictures(Topic topic, KitJob job)

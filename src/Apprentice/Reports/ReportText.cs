@@ -23,6 +23,22 @@ static class ReportText
         _ => Html(report),
     };
 
+    /// <summary>The report in lines for a person: a table a block, a row a line.</summary>
+    public static string Plain(Report report)
+    {
+        var text = new StringBuilder(report.Title).Append('\n');
+        foreach (var note in report.Notes) _ = text.Append(note).Append('\n');
+        foreach (var table in report.Tables)
+        {
+            _ = text.Append('\n').Append(table.Title).Append('\n');
+            var rows = table.Rows.Select(r => r.Select(Cell).ToArray()).Prepend([.. table.Columns]).ToList();
+            var widths = table.Columns.Select((_, c) => rows.Max(r => r[c].Length)).ToArray();
+            foreach (var row in rows) _ = text.Append("  ").Append(string.Join("  ", row.Select((cell, c) => cell.PadRight(widths[c]))).TrimEnd()).Append('\n');
+        }
+
+        return text.ToString();
+    }
+
     // One cell a line, so that all tables fit into one file. Source of the quoting: RFC 4180.
     static string Csv(Report report)
     {

@@ -73,10 +73,10 @@ sealed class Conversation(
 
     bool Follow(Turn turn)
     {
+        if (turn.Changes.Count > 0) _world = _world.With(turn.Changes, keeping);
         foreach (var entry in turn.Entries) _world = _world with { History = _world.History.With(append(entry)) };
         if (turn.Keeps is { } keeps) _world = keeps(_world);
         if (turn.Errand is { } errand) return Follow(errand(_world, Papers));
-        if (turn.Changes.Count > 0) _world = _world.With(turn.Changes, keeping);
         if (turn.Erases is { } person && keeping is not null) _world = _world with { History = keeping.Erase(person) };
         Screen = turn.Sheet is { } sheet ? sheet.Then(save(sheet.Name, sheet.Moves is { } moved && keeping is not null ? keeping.Move(moved) : sheet.Text)) : turn.Next;
         if (clock is not null) _world = _world with { Now = clock() };

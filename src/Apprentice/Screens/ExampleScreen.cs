@@ -41,6 +41,7 @@ sealed record ExampleScreen(Screen Inner, History Made) : Screen
             LeaveScreen or WhoScreen or PauseScreen => Turn.To(new ExampleScreen(new ExampleStartScreen(), made)),
             OldGradeScreen => Turn.To(new ExampleScreen(new ExampleStartScreen(Words.Of("example.no-job")), made)),
             _ when turn.Erases is not null => Turn.To(Of(world)),
+            _ when turn.Errand is not null || turn.Changes.Count > 0 => Turn.To(new ExampleScreen(new ExampleStartScreen(Words.Of("example.no-file")), made)),
             _ => Turn.To(new ExampleScreen(next, made)),
         };
     }

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Evidence;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 
@@ -16,9 +17,8 @@ static class Guide
             : [.. Of(on, on.Reasoning, words)];
     }
 
-    /// <summary>True when findings clash so much that a beginner should hear of it: the engine also marks the faintest conflict. The levels are judgement.</summary>
-    public static bool DoNotGoTogether(Reasoning reasoning) =>
-        reasoning.Conflict.Shown && (reasoning.Conflict.Score > 0.3 || reasoning.Conflict.Clashes.Any(c => c > 0.5));
+    /// <summary>True when findings clash so much that a beginner should hear of it.</summary>
+    public static bool DoNotGoTogether(Reasoning reasoning) => StandWords.DoNotGoTogether(reasoning);
 
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
     {

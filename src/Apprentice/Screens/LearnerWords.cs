@@ -1,4 +1,3 @@
-using System.Globalization;
 using Apprentice.Content;
 using Apprentice.Engine.Learning;
 using Apprentice.Reports;
@@ -11,7 +10,7 @@ static class LearnerWords
     const double Whole = 0.05;
 
     /// <summary>A day, or nothing when no time is known.</summary>
-    public static string Day(DateTimeOffset now) => now == default ? "" : now.ToString("ddd d MMMM", CultureInfo.InvariantCulture);
+    public static string Day(DateTimeOffset now) => StandWords.Day(now);
 
     /// <summary>A job of a plan.</summary>
     public static string Item(World world, PlanItem item) =>

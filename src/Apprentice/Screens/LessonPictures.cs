@@ -22,7 +22,7 @@ static class LessonPictures
             return [new Block.Picture(room => pair.Rows(room.Columns, Math.Max(LeastRows, room.Rows)))];
         }
         var part = DrawnPart.Of(topic, picture.Drawing, Choice(topic, picture, 0));
-        return [new Block.Picture(room => part.Rows(room.Columns, Math.Max(LeastRows, room.Rows)))];
+        return [new Block.Text(Words.Of("lesson.picture", ("caption", picture.Caption))), new Block.Picture(room => part.Rows(room.Columns, Math.Max(LeastRows, room.Rows)))];
     }
 
     /// <summary>What a drawing says in words, for plain lines and screen readers.</summary>

@@ -44,6 +44,9 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
         ? [.. Benches.Where(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))]
         : Benches;
 
+    /// <summary>Topics in the versions of a paper, whatever was changed since it was made.</summary>
+    public IReadOnlyList<Workbench> BenchesOf(Engine.Assessing.Paper paper) => Copy.Frozen(Benches, paper);
+
     /// <summary>This world with more changes over its topics and lessons.</summary>
     /// <param name="changes">The changes.</param>
     /// <param name="keeping">Writes them to their file, or null.</param>

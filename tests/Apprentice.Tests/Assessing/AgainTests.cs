@@ -38,12 +38,12 @@ public sealed class AgainTests
         room.Keys("2");
         Assert.IsType<SitEndScreen>(room.Screen);
         var file = Assert.Single(room.Papers.Files(PaperFolder.ResultEnding));
-        var collected = DeskWork.Collect(PaperFolder.Read(file), room.All, [Exam.Bench], Exam.Desk.Key, room.Papers);
+        var collected = DeskWork.Collect(PaperFolder.Read(file), room.All, _ => [Exam.Bench], Exam.Desk.Key, room.Papers);
         var marks = Assert.IsType<LogEntry.SafetyAgainMarked>(collected.Entry).Marks;
         Assert.Equal(Enumerable.Range(101, 6), marks.Select(m => m.Place));
         var after = room.All.With(new Logged(room.Clock.Now, collected.Entry));
         Assert.Equal(marks.All(m => m.Sound) ? Outcome.Passed : Outcome.NotYet, after.Result(Exam.Number)?.Outcome);
-        Assert.Contains("collected before", Assert.Throws<SealException>(() => DeskWork.Collect(PaperFolder.Read(file), after, [Exam.Bench], Exam.Desk.Key, room.Papers)).Message, StringComparison.Ordinal);
+        Assert.Contains("collected before", Assert.Throws<SealException>(() => DeskWork.Collect(PaperFolder.Read(file), after, _ => [Exam.Bench], Exam.Desk.Key, room.Papers)).Message, StringComparison.Ordinal);
     }
 
     [Fact]

@@ -88,6 +88,10 @@ public sealed partial class WordsTests
         .. Enum.GetNames<SureWord>().Select(w => "sure.word." + w),
         .. Enum.GetNames<TrustWord>().Select(w => "trust.word." + w),
         .. Enum.GetNames<ClueFamily>().Select(f => "trust.family." + f),
+        .. ((string[])["open", "sat", "not-yet", "passed"]).Select(t => "permission.test." + t),
+        .. new[] { Missing.TwoDays, Missing.OddBike, Missing.Whys }.Select(m => "permission.missing." + m),
+        .. new[] { PermissionState.TakenBack, PermissionState.Expired, PermissionState.LookAgain }.Select(s => "permission.state." + s),
+        .. Enumerable.Range(1, 4).Select(i => $"example.person-{i}"),
         "sure.sentence", "sure.few", "trust.linked",
     ];
 
@@ -135,6 +139,6 @@ public sealed partial class WordsTests
     static IEnumerable<string> Sources() => Directory.GetFiles(Path.Combine(Corpus.Root, "src"), "*.cs", SearchOption.AllDirectories)
         .Where(f => !f.Contains($"{Path.DirectorySeparatorChar}obj{Path.DirectorySeparatorChar}", StringComparison.Ordinal)).Select(File.ReadAllText);
 
-    [GeneratedRegex("\"(?<key>[a-z]+\\.[a-z][a-z.-]*)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex("\"(?<key>[a-z]+(\\.[a-z][a-z-]*)+)\"", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
     private static partial Regex Literal();
 }

@@ -93,7 +93,7 @@ public sealed partial class LastingTests
         talk.Keys("0");
         Assert.Contains("is put aside", talk.Text, StringComparison.Ordinal);
         Assert.IsType<ExampleStartScreen>(Assert.IsType<ExampleScreen>(talk.Keys("0").Screen).Inner);
-        talk.Keys("14");
+        talk.Keys("15");
         Assert.Contains("No file is written in the example.", Flat(talk.TextAt(Wide)), StringComparison.Ordinal);
         Assert.IsType<FirstStartScreen>(talk.Keys("00").Screen);
         Assert.Single(talk.Entries);
@@ -103,7 +103,7 @@ public sealed partial class LastingTests
 
     static LogEntry Saved => new LogEntry.PlanSaved(Plan, "");
 
-    static LogEntry Bike(int day) => new LogEntry.BenchDone("Sam", Plan.Permission, Form(day));
+    static LogEntry.BenchDone Bike(int day) => new LogEntry.BenchDone("Sam", Plan.Permission, Form(day));
 
     static BenchForm Form(int day) => new(new DateOnly(2026, 11, day), "old roadster", Odd: false, "Jo", [], Agreed: true, 3);
 

@@ -1,4 +1,5 @@
 using Apprentice.Assess;
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Engine;
 using Apprentice.Engine.Learning;
@@ -33,10 +34,15 @@ sealed class Talk
     {
     }
 
-    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, string? papers = null)
+    public Talk(bool plain, IReadOnlyList<Topic> topics, Library library, LogEntry[] before, WorkshopCopy copy)
+        : this([.. ((LogEntry[])[new LogEntry.Began(Luck), .. before]).Select(Stamp)], topics, plain, library, copy: copy)
+    {
+    }
+
+    public Talk(IReadOnlyList<Logged> log, IReadOnlyList<Topic> topics, bool plain = false, Library? library = null, string? papers = null, WorkshopCopy? copy = null)
     {
         Entries.AddRange(log);
-        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty };
+        var world = new World([.. topics.Select(t => new Workbench(t))], History.Of(Entries)) { Plain = plain, Now = Entries[^1].At, Library = library ?? Library.Empty, Copy = copy ?? WorkshopCopy.Empty };
         _conversation = new Conversation(world, Append, Save, () => Entries[^1].At, new Keeping(p => Records.Write(p, PersonEntries.Of(Entries, p)), Erase))
         {
             Papers = new PaperFolder(papers ?? "papers"),

@@ -54,8 +54,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.DrillAnswered(1, "27.15 mm", Right: true),
         new LogEntry.DrillEnded(1),
         new LogEntry.RealPartRead(2, null, "spokes", 5, 2, 288.5, "288.5 mm"),
-        new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]),
-        new LogEntry.LessonRead(null, "rim-size/overview.md"),
+        new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]), new LogEntry.LessonRead(null, "rim-size/overview.md"),
         new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
         .. AssessEntries.All, .. StandEntries.All,
     ];

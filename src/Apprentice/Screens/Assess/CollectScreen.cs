@@ -122,7 +122,7 @@ static class Collecting
         {
             try
             {
-                var collected = DeskWork.Collect(PaperFolder.Read(file), all, world.Benches, key, folder);
+                var collected = DeskWork.Collect(PaperFolder.Read(file), all, world.BenchesOf, key, folder);
                 entries.Add(collected.Entry);
                 all = all.With(new Logged(world.Now, collected.Entry));
                 lines.Add((file, Said(collected.Sat)));

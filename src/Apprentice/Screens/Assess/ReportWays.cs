@@ -52,7 +52,7 @@ sealed record ReportMenuScreen(Screen Below, string Note = "") : ChoiceScreen
             "use" => UseScreen.Open(world, here),
             "kits" => Turn.To(new KitListScreen(here)),
             "candidate" => Candidate(world, here),
-            "group" => Write(Words.Of("reports.group-file"), ReportText.Of(AssessReports.Group(history, world.Topics, world.Now), "html")),
+            "group" => Write(Words.Of("reports.group-file"), AssessPages.Group(history, world.Topics, world.Now)),
             "csv" => Write(Words.Of("reports.csv-file"), ReportText.Of(AssessReports.Group(history, world.Topics, world.Now), "csv")),
             _ => Write(Words.Of("reports.xapi-file"), new AssessXapi(AssessXapi.Nobody).Text(history, world.Topics, null)),
         };
@@ -66,7 +66,7 @@ sealed record ReportMenuScreen(Screen Below, string Note = "") : ChoiceScreen
         var people = world.History.Assessments.Results.Select(r => r.Candidate).Distinct(StringComparer.Ordinal).ToList();
         return people.Count == 0 ? Turn.To(this with { Note = Words.Of("results.none") }) : Turn.To(new SignOffChooseScreen(
             Words.Of("reports.candidate"), "", [Words.Of("register.who")], people,
-            (_, _, line) => here.Write(Words.Of("reports.candidate-file"), ReportText.Of(AssessReports.Candidate(world.History, world.Topics, people[line], world.Now), "html")), here));
+            (_, _, line) => here.Write(Words.Of("reports.candidate-file"), AssessPages.Candidate(world.History, world.Topics, people[line], world.Now)), here));
     }
 
     Turn Write(string name, string text) => new(this, [], Sheet: new Sheet(name, text, note => this with { Note = note }));

@@ -23,11 +23,7 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
             Words.Of("result.title", ("name", result.Candidate)),
             published is { } at ? Words.Of("result.right", ("day", AssessWords.Day(at)), ("paper", Paper)) : Words.Of("result.right-open", ("paper", Paper)),
             [
-                new Block.Table([new(""), new("")], [.. Head(world, result).Select(Row)]),
-                new Block.Rule(Drop: true),
-                new Block.Table([new(""), new("")], [.. Jobs(world, result).Select(Row)]),
-                new Block.Rule(Drop: true),
-                new Block.Table([new(""), new("")], [.. Foot(all, result).Select(Row)]),
+                new Block.Table([new(""), new("")], [.. Head(world, result).Concat(Jobs(world, result)).Concat(Foot(all, result)).Select(Row)]),
             ],
             Keys(result, published is not null))
         {
@@ -64,7 +60,7 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
         yield return (Words.Of("result.permission"), Words.Of("result.quoted", ("permission", result.Permission)));
         yield return (Words.Of("result.jobs"), Words.Of("result.count", ("n", result.Jobs.Count), ("sound", result.Sound), ("unsound", result.Unsound), ("rule", AssessWords.Rule(result))));
         yield return (Words.Of("result.result"), $"{AssessWords.Outcome(result)} {AssessWords.Next(world.History, result)}");
-        if (result.Outcome != Outcome.Open) yield return (Words.Of("result.how-firm"), AssessWords.Firm(result));
+        if (result.Outcome != Outcome.Open) yield return (Words.Of("result.how-firm"), $"{AssessWords.Firm(result)} {Words.Of("result.firm-key")}");
         yield return (Words.Of("result.safety"), AssessWords.Safety(result));
         yield return (Words.Of("result.read"), AssessWords.Reading(result));
     }
@@ -76,9 +72,10 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
         for (var i = 0; i < not.Count; i++) yield return (i == 0 ? Words.Of("result.unsound") : "", Words.Of("result.job", ("job", not[i].Place), ("text", not[i].Text)));
     }
 
-    static IEnumerable<(string, string)> Foot(Assessments all, PaperResult result)
+    IEnumerable<(string, string)> Foot(Assessments all, PaperResult result)
     {
-        yield return (Words.Of("result.questioned"), AssessWords.Questioned(all, result));
+        var key = !IsLead && all.PublishedAt(Paper) is not null ? " " + Words.Of("result.until-key") : "";
+        yield return (Words.Of("result.questioned"), AssessWords.Questioned(all, result) + key);
         yield return (Words.Of("result.not-counted"), Words.Of("result.not-counted-what"));
     }
 

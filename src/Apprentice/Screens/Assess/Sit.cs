@@ -140,7 +140,7 @@ static class Sit
 
     static Turn Job(World world, Sitting after, int place, params IReadOnlyList<LogEntry> entries)
     {
-        if (world.Seat is not { } seat || world.Bench(seat.Paper.At(place).Family.Topic) is not { } bench) return Turn.To(Start.Home(world));
+        if (world.Seat is not { } seat || world.BenchesOf(seat.Paper).FirstOrDefault(b => string.Equals(b.Topic.Id, seat.Paper.At(place).Family.Topic, StringComparison.Ordinal)) is not { } bench) return Turn.To(Start.Home(world));
         var job = after.JobAt(place);
         var on = new BenchJob(place, bench, seat.Paper.Make(bench, place, job.Fresh), Guided: false, Step, job.Looks) { Sat = new SitPlace(seat.Paper.Id, place) };
         return Turn.To(BenchScreen.Of(on), [.. entries, new LogEntry.SittingOpened(seat.Paper.Id, place)]);
@@ -150,7 +150,7 @@ static class Sit
     static Turn Check(World world, Sitting after, SittingEnd why, params IReadOnlyList<LogEntry> entries)
     {
         if (world.Seat is not { } seat) return Turn.To(Start.Home(world));
-        var unsound = Enumerable.Range(1, after.Places).Count(p => !SatPaper.MarkOf(seat.Paper, world.Benches, after.JobAt(p)).Sound);
+        var unsound = Enumerable.Range(1, after.Places).Count(p => !SatPaper.MarkOf(seat.Paper, world.BenchesOf(seat.Paper), after.JobAt(p)).Sound);
         if (seat.Paper.Rule.Decide(after.Places, unsound) != StageDecision.GoOn) return End(world, why, entries);
         var widened = new LogEntry.SittingWidened(after.Paper, seat.Paper.Rule.NextCheck(after.Places));
         var more = after.With(widened, world.Now);

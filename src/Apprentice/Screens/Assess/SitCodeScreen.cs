@@ -56,7 +56,7 @@ sealed record SitCodeScreen(byte[] File, string Folder, Screen Below) : FieldScr
 
     Turn Opened(World world, Seat seat)
     {
-        if (seat.Fault(world.Benches) is { } fault) return Wronged(fault);
+        if (seat.Fault(world.BenchesOf(seat.Paper)) is { } fault) return Wronged(fault);
         var all = world.History.Assessments;
         return all.SittingOf(seat.Paper.Id) switch
         {

@@ -55,7 +55,7 @@ sealed record UseScreen(string Permission, Screen Below, string Note = "") : Cho
     {
         var families = AssessUse.Of(world.History, Permission).Families;
         return line < families.Count ? UseFamily.Open(world, families[line], this with { Note = "" }) : new Turn(this, [], Sheet: new Sheet(
-            Words.Of("use.file"), ReportText.Of(AssessUse.Report(world.History, world.Topics, Permission, world.Now), "html"), note => this with { Note = note }));
+            Words.Of("use.file"), AssessPages.Use(world.History, world.Topics, Permission, world.Now), note => this with { Note = note }));
     }
 
     List<string> SortsHere(World world) => [.. world.History.Assessments.Results.Where(r => r.Permission == Permission).SelectMany(r => r.Jobs).Select(j => j.Family)];

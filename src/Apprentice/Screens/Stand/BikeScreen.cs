@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Notebook;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 

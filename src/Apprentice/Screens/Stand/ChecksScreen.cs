@@ -3,6 +3,7 @@ using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 

@@ -3,7 +3,7 @@ using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 
-namespace Apprentice.Screens;
+namespace Apprentice.Reports;
 
 /// <summary>Sentences about a real bike, the same on screens, on sheets and in commands.</summary>
 static class StandWords
@@ -35,6 +35,13 @@ static class StandWords
         return [.. view.Reasoning.Parts.Select(p => Part(p, words))];
     }
 
+    /// <summary>True when findings clash so much that a beginner should hear of it: the engine also marks the faintest conflict. The levels are judgement.</summary>
+    public static bool DoNotGoTogether(Reasoning reasoning) =>
+        reasoning.Conflict.Shown && (reasoning.Conflict.Score > 0.3 || reasoning.Conflict.Clashes.Any(c => c > 0.5));
+
+    /// <summary>A day, or nothing when no time is known.</summary>
+    public static string Day(DateTimeOffset now) => now == default ? "" : now.ToString("ddd d MMMM", System.Globalization.CultureInfo.InvariantCulture);
+
     /// <summary>What does not go together, and what would explain it; none where all goes together.</summary>
     public static IReadOnlyList<string> Clash(StandView view)
     {
@@ -45,11 +52,12 @@ static class StandWords
         {
             lines.Add(Words.Of("stand.impossible", ("clue", words.Clue(view.Findings[reasoning.Conflict.Worst].Clue))));
         }
-        else if (Guide.DoNotGoTogether(reasoning))
+        else if (DoNotGoTogether(reasoning))
         {
             var worst = reasoning.Conflict.Worst;
             lines.Add(worst < 0 ? Words.Of("own.conflict") : Words.Of("stand.clash", ("clue", words.Clue(view.Findings[worst].Clue))));
-            lines.AddRange(reasoning.Conflict.Explanations.Select(e => Words.Of("stand.maybe", ("story", Spoken.List([.. e.Story.Select(words.Tag)])), ("tenths", Spoken.Twentieths(e.After)))));
+            lines.AddRange(reasoning.Conflict.Explanations.Select(e => (Story: Spoken.List([.. e.Story.Select(words.Tag)]), e.After)).DistinctBy(e => e.Story)
+                .Select(e => Words.Of("stand.maybe", ("story", e.Story), ("tenths", Spoken.Twentieths(e.After)))));
         }
 
         lines.AddRange(reasoning.Odd.Where(o => o.Stands).Select(o => Words.Of("stand.odd", ("clue", words.Clue(view.Findings[o.Finding].Clue)))));

@@ -2,9 +2,8 @@ using Apprentice.Content;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
-using Apprentice.Reports;
 
-namespace Apprentice.Screens;
+namespace Apprentice.Reports;
 
 /// <summary>What stands on the sheets to take along.</summary>
 static class StandSheets
@@ -16,7 +15,7 @@ static class StandSheets
         Words.Of("stand.before-title"),
         [
             new SheetSection(Words.Of("stand.before-first"), [.. topics.SelectMany(t => t.Clues).Where(c => c.Safety).Select(c => Asked(c)).Distinct(StringComparer.Ordinal), Words.Of("stand.before-stop")]),
-            .. topics.Select(t => new SheetSection(Words.Of("stand.before-ask", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Phone)).Select(Asked)])),
+            .. topics.Select(t => new SheetSection(Words.Of(views.Count > 0 ? "stand.before-ask" : "stand.before-ask-all", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Phone)).Select(Asked)])),
             .. topics.Select(t => new SheetSection(Words.Of("stand.before-photo", ("topic", t.Title)), [.. Order(t, views).Where(c => !c.Safety && On(c, Channel.Photo)).Select(c => $"{c.Name}: {c.FromTo}")])),
             new SheetSection(Words.Of("stand.before-say"), [Words.Of("stand.before-changed"), Words.Of("stand.before-from"), Words.Of("stand.before-twice"), Words.Of("stand.before-bring")]),
         ]);
@@ -27,7 +26,7 @@ static class StandSheets
     /// <param name="views">Its questions.</param>
     /// <param name="now">The time.</param>
     public static SheetPage Card(BenchNotebook notebook, Bike bike, IReadOnlyList<StandView> views, DateTimeOffset now) => new(
-        Words.Of("stand.card-title", ("bike", StandWords.Title(bike)), ("day", LearnerWords.Day(now))),
+        Words.Of("stand.card-title", ("bike", StandWords.Title(bike)), ("day", StandWords.Day(now))),
         [
             new SheetSection(Words.Of("stand.card-stop"), [.. views.SelectMany(StandWords.Stops)]),
             new SheetSection(Words.Of("stand.card-found"), [.. views.SelectMany(Found)]),
@@ -35,7 +34,7 @@ static class StandSheets
             new SheetSection(Words.Of("stand.card-order"), [.. views.SelectMany(v => Decided(notebook, v))]),
             new SheetSection(Words.Of("stand.card-open"), [.. views.Select(Open).Where(l => l.Length > 0)]),
             new SheetSection(Words.Of("stand.customer"), Customer(views)),
-            new SheetSection(Words.Of("stand.card-note"), [Words.Of("own.list-only"), Words.Of("own.hurt")]),
+            new SheetSection(Words.Of("stand.card-note"), [Words.Of("own.list-only"), .. views.Any(Hurts) ? [Words.Of("own.hurt")] : Array.Empty<string>()]),
         ]);
 
     /// <summary>Three sentences for the customer: what it is, what happens now, and what if it does not fit.</summary>
@@ -47,7 +46,7 @@ static class StandSheets
         [
             .. views.Select(What),
             .. views.Select(Happens),
-            Words.Of(views.Any(v => v.Want.OrderLines.Count > 0) ? "stand.tell-back" : "stand.tell-metal"),
+            Words.Of(views.SelectMany(Choices).Any(c => c is Choice.Order) ? "stand.tell-back" : "stand.tell-metal"),
         ];
     }
 
@@ -88,6 +87,8 @@ static class StandSheets
             ("choice", view.Bike.DecisionOf(view.Topic.Id, a.Line.Id) is { } decision ? StandOrder.Decided(notebook, view.Topic, decision) : Words.Of("stand.advised", ("choice", new TopicWords(view.Topic).Choice(a.Best.Choice))))));
         return view.Want.AlsoChanges.Length > 0 ? [.. lines, Words.Of("own.also", ("text", view.Want.AlsoChanges))] : lines;
     }
+
+    static bool Hurts(StandView view) => view.Topic.Spares.Any(s => s.Hazard && view.Want.OrderLines.Any(l => string.Equals(l.Id, s.OrderLine, StringComparison.Ordinal)));
 
     static string Open(StandView view) => view.Next.Count == 0 && view.Reasoning.Parts.All(p => p.Settled) ? "" : StandWords.Next(view);
 
