@@ -1,6 +1,5 @@
 using Apprentice;
 using Apprentice.Commands;
-using Apprentice.Content.Changes;
 using Apprentice.Plain;
 using Apprentice.Storage;
 
