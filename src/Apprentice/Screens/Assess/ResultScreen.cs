@@ -1,5 +1,5 @@
-using Apprentice.Content.Marks;
 using Apprentice.Content;
+using Apprentice.Content.Marks;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Reports;
