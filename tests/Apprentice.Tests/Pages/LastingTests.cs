@@ -103,7 +103,7 @@ public sealed partial class LastingTests
 
     static LogEntry Saved => new LogEntry.PlanSaved(Plan, "");
 
-    static LogEntry Bike(int day) => new LogEntry.BenchDone("Sam", Plan.Permission, Form(day));
+    static LogEntry.BenchDone Bike(int day) => new LogEntry.BenchDone("Sam", Plan.Permission, Form(day));
 
     static BenchForm Form(int day) => new(new DateOnly(2026, 11, day), "old roadster", Odd: false, "Jo", [], Agreed: true, 3);
 
