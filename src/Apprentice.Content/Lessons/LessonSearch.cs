@@ -49,10 +49,11 @@ public static class LessonSearch
         var from = Math.Max(0, at - (Around / 3));
         if (from > 0) from = text.IndexOf(' ', from) is >= 0 and var space ? space + 1 : from;
         var to = Math.Min(text.Length, from + Around);
+        if (to < text.Length && text.LastIndexOf(' ', to) is var end && end > from) to = end;
         return (from > 0 ? "… " : "") + text[from..to].Trim() + (to < text.Length ? " …" : "");
     }
 
-    static string TextOf(LessonSection section) => string.Join(' ', section.Blocks.Select(b => b.Text));
+    static string TextOf(LessonSection section) => string.Join(' ', section.Blocks.Select(b => b is LessonBlock.Table table ? string.Join("; ", table.Rows.Select(r => string.Join(", ", r.Select(LessonSpan.Plain)))) : b.Text));
 }
 
 /// <summary>A place that a search found.</summary>

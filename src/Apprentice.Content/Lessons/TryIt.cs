@@ -14,6 +14,13 @@ public sealed record TryIt(string Provenance, string Want, IReadOnlyList<Finding
     /// <summary>Heading of the section that holds one.</summary>
     public const string Heading = "Try it";
 
+    /// <summary>The section as a learner reads it: short names of bike, want and findings are left out, since the next page says them in words.</summary>
+    /// <param name="section">A section headed "Try it".</param>
+    public static LessonSection Spoken(LessonSection section) => section with
+    {
+        Blocks = [.. section.Blocks.Where(b => b is not LessonBlock.Point point || LessonSpan.Plain(point.Spans).StartsWith("Question", StringComparison.OrdinalIgnoreCase))],
+    };
+
     /// <summary>The question of a section, or null with faults.</summary>
     /// <param name="file">The file as faults tell it.</param>
     /// <param name="section">A section headed "Try it".</param>

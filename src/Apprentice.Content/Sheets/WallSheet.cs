@@ -79,7 +79,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
         figcaption { font-size: .9em; }
-        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 19)}}mm; }
+        svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 17)}}mm; }
         .foot { font-size: .9em; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
 
         """;

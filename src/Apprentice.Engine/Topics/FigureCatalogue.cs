@@ -45,7 +45,7 @@ public static class FigureCatalogue
             ["axle", "floor", "tyre-top", "tyre-left", "tyre-right", "tip-left", "tip-right", "chord-left", "chord-right", "block", "seat-left", "seat-right"], "tip-right"),
         new("valve", [Word("shape", "broad", "narrow", "middle"), Length("length", 25, 100, 42)], ["base", "tip"], "tip"),
         new("hub-axle",
-            [Word("ends", "nuts", "quick-release", "through", "left-out"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45)],
+            [Word("ends", "nuts", "quick-release", "through", "left-out"), Length("width", 70, 200, 100), Length("axle", 5, 25, 9.5), Length("flange", 30, 110, 45), Length("tips", 0, 230, 0)],
             ["face-left", "face-right", "end-left", "end-right"], "face-right"),
         new("spoke",
             [Word("head", "elbow", "straight"), Word("body", "plain", "butted", "flat"), Length("gauge", 1.2, 3.5, 2), Length("middle", 1, 3.5, 1.6), Length("flats", 2.8, 5, 3.3)],

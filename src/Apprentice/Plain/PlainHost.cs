@@ -8,6 +8,7 @@ namespace Apprentice.Plain;
 /// <param name="desk">Where lines come from and go to.</param>
 sealed class PlainHost(Conversation conversation, PlainDesk desk)
 {
+    const string Again = ".";
     static readonly PageSize Size = new(80, 24);
 
     PlainPage _page = PlainPage.Of(conversation.Page);
@@ -41,24 +42,30 @@ sealed class PlainHost(Conversation conversation, PlainDesk desk)
         return line;
     }
 
-    // While the clock of a sitting runs it is noted also when nobody types.
+    // While the clock of a sitting runs it is noted also when nobody types. A line that was typed for a page that is gone is not taken.
     string? Line()
     {
         if (!conversation.Beats) return desk.In.ReadLine();
         var typed = Task.Run(desk.In.ReadLine);
+        var screen = conversation.Screen;
         while (!typed.Wait(Conversation.Pulse))
         {
-            var screen = conversation.Screen;
+            var before = conversation.Screen;
             conversation.Beat();
-            if (ReferenceEquals(screen, conversation.Screen)) continue;
-            _page = PlainPage.Of(conversation.Page);
-            desk.Out.WriteLine();
-            SayAll(_page.Whole());
-            desk.Out.Write("> ");
-            desk.Out.Flush();
+            if (!ReferenceEquals(before, conversation.Screen)) SayNew();
         }
 
-        return typed.Result;
+        return ReferenceEquals(screen, conversation.Screen) ? typed.Result : typed.Result is null ? null : Again;
+    }
+
+    // The time was up while nobody typed.
+    void SayNew()
+    {
+        _page = PlainPage.Of(conversation.Page);
+        desk.Out.WriteLine();
+        SayAll(_page.Whole());
+        desk.Out.Write("> ");
+        desk.Out.Flush();
     }
 
     /// <summary>Takes a line; false when the program is to end.</summary>
@@ -66,7 +73,7 @@ sealed class PlainHost(Conversation conversation, PlainDesk desk)
     {
         var word = line.ToLowerInvariant();
         if (word is "quit") return false;
-        if (word is ".") SayAll(_page.Whole());
+        if (word is Again) SayAll(_page.Whole());
         else if (word is "?" && conversation.Screen.Typing) Say(Words.Of("plain.help"));
         else if (PlainKeys.Of(line, conversation.Screen, _page) is { } keys) return Press(keys, line);
         else Say(Words.Of("plain.unknown", ("text", line), ("keys", _page.Keys)));

@@ -21,6 +21,7 @@ sealed class AssessHtml
         .new { break-before: page; }
         .job { break-inside: avoid; }
         .options { margin: 0 0 2mm 5mm; }
+        .options span { display: inline-block; margin-right: 7mm; }
         .note { font-size: .9em; }
         .small { font-size: .85em; }
         .box { border: .6mm solid #000; padding: 2mm 3mm; break-inside: avoid; margin: 2mm 0; }
@@ -64,6 +65,13 @@ sealed class AssessHtml
     public AssessHtml List(IReadOnlyList<string> items)
     {
         _ = _html.Append("<ul>\n").AppendJoin("", items.Select(i => $"<li>{Safe(i)}</li>\n")).Append("</ul>\n");
+        return this;
+    }
+
+    /// <summary>Lines to choose from by number, side by side; none of them is broken.</summary>
+    public AssessHtml Options(IReadOnlyList<string> options)
+    {
+        _ = _html.Append("<p class=\"options\">").AppendJoin("\n", options.Select((o, i) => $"<span><b>{i + 1}</b> {Safe(o)}</span>")).Append("</p>\n");
         return this;
     }
 

@@ -77,11 +77,8 @@ sealed class AssessKit(Kit kit, IReadOnlyList<Topic> topics, Func<KitJob, Case> 
         page.Table([Words.Of("whyjob.check"), Words.Of("kit.found"), Words.Of("kit.seen")], [.. job.Given.Select((f, i) => (string[])[words.Clue(f.Clue), words.Seen(f), i < made.Job.Told.Count ? Words.Of("whyjob.told") : Words.Of($"sort.seen.{f.Channel}")])]);
         foreach (var (svg, caption) in Pictures(topic, job)) page.Picture(svg, caption);
         foreach (var (question, n) in job.Questions.Select((q, i) => (q, i + 1)))
-            page.Text($"{n}. {Question(job, question)}").Text(string.Join("    ", question.Options.Select((o, i) => Whole($"{i + 1}: {Option(job, question, o)}"))), "options");
+            page.Text($"{n}. {Question(job, question)}").Options([.. question.Options.Select(o => Option(job, question, o))]);
     }
-
-    // A line to choose is not broken.
-    static string Whole(string text) => text.Replace(' ', '\u00a0');
 
     // A drawing shows what a finding says, never what is true behind it.
     static IEnumerable<(string Svg, string Caption)> Pictures(Topic topic, KitJob job)

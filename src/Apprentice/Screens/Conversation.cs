@@ -106,7 +106,8 @@ sealed class Conversation(
 
     Page Clocked(Page page) => page with { Right = Words.Of("sit.right", ("right", page.Right), ("left", Sit.Left(_world))).Trim() };
 
-    Turn Aside() => Turn.To(new PauseScreen(Screen), new LogEntry.Paused(Screen.Job));
+    // A pause closes the desk: whoever goes on needs the passphrase again.
+    Turn Aside() => Turn.To(new PauseScreen(Screen), new LogEntry.Paused(Screen.Job)) with { Keeps = w => w with { DeskKey = null } };
 }
 
 /// <summary>What may be done with the records of a person, apart from adding to them.</summary>

@@ -22,7 +22,7 @@ sealed record FoundScreen(string Text, IReadOnlyList<GlossaryWord> Found, IReadO
                 Rows(
                 [
                     .. Found.Select(w => (string[])[w.Name, w.Meaning]),
-                    .. Hits.Select(h => (string[])[$"{h.Lesson.Title}: {h.Lesson.Sections[h.Section].Heading}", h.Excerpt]),
+                    .. Hits.Select(h => (string[])[$"{NameOf(world, h.Lesson)}: {h.Lesson.Sections[h.Section].Heading}", h.Excerpt]),
                 ])),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
@@ -37,4 +37,9 @@ sealed record FoundScreen(string Text, IReadOnlyList<GlossaryWord> Found, IReadO
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    // Lessons of several topics share a title, such as "What sort of bike": then the topic stands behind it.
+    static string NameOf(World world, Lesson lesson) => world.Library.Lessons.Count(l => string.Equals(l.Title, lesson.Title, StringComparison.Ordinal)) > 1
+        ? Words.Of("search.title-of", ("lesson", lesson.Title), ("topic", TopicsScreen.Title(world, lesson.Topic)))
+        : lesson.Title;
 }

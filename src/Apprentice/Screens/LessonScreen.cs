@@ -42,7 +42,11 @@ sealed record LessonScreen(Lesson Lesson, int Section, Screen Below, string Note
         return new Page(
             Lesson.Title,
             Words.Of("lesson.place", ("n", Section + 1), ("count", Lesson.Sections.Count)),
-            [new Block.Text(Here.Heading), new Block.Gap(Drop: true), .. LessonBlocks.Of(world, Lesson, Here, links, InWords || world.Plain)],
+            [
+                new Block.Text(Here.Heading), new Block.Gap(Drop: true),
+                .. IsQuestion ? [new Block.Text(Words.Of("lesson.question-next")), new Block.Gap(Drop: true)] : Array.Empty<Block>(),
+                .. LessonBlocks.Of(world, Lesson, IsQuestion ? TryIt.Spoken(Here) : Here, links, InWords || world.Plain),
+            ],
             [
                 links.Count switch { 0 => "", 1 => Words.Of("lesson.key-link-one"), _ => Words.Of("lesson.key-link", ("n", links.Count)) },
                 IsQuestion ? Words.Of("lesson.key-answer") : Section + 1 < Lesson.Sections.Count ? Words.Of("lesson.key-next") : Words.Of("lesson.key-end"),

@@ -27,7 +27,7 @@ sealed record SearchScreen(Screen Below) : FieldScreen
         var hits = LessonSearch.Sections(world.Library, text, MostHits);
         return words.Count + hits.Count == 0
             ? Turn.To(this with { Wrong = Words.Of("search.none", ("text", text)) })
-            : Turn.To(new FoundScreen(text, words, hits, this));
+            : Turn.To(new FoundScreen(text, words, hits, this with { Typed = "", Wrong = "" }));
     }
 
     /// <inheritdoc/>

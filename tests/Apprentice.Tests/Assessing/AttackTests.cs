@@ -1,5 +1,6 @@
 using System.Text;
 using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Learning;
 using Apprentice.Engine.Quantities;
 using Apprentice.Screens;
 using Apprentice.Screens.Assess;
@@ -131,6 +132,26 @@ public sealed class AttackTests
         var locked = room.All.Desk?.Locked ?? "";
         Assert.Null(Apprentice.Storage.Papers.Desk.Open(locked, Exam.Passphrase));
         Assert.Equal(Exam.Desk.Key, Apprentice.Storage.Papers.Desk.Open(locked, "nine new bicycles"));
+    }
+
+    [Fact]
+    public void A_pause_closes_the_desk()
+    {
+        using var folder = new TempFolder();
+        using var room = new Room(folder, before: Exam.Before);
+        room.ToDesk().Keys("41" + Exam.Passphrase + "{Enter}{Enter}");
+        Assert.NotNull(room.World.DeskKey);
+        Assert.Null(room.Keys("P").World.DeskKey);
+        Assert.Contains("The desk is closed", room.Keys("1").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_desk_that_is_there_never_gets_another_key()
+    {
+        var world = new World([Exam.Bench], History.Of(Exam.Before.Select(e => new Logged(DateTimeOffset.UnixEpoch, e))));
+        var again = new DeskSetScreen(new DeskScreen(new HomeScreen()), _ => Turn.To(new HomeScreen()), "nine new bicycles") { Typed = "nine new bicycles" };
+        var turn = again.Press(world, new Input(Press.Enter));
+        Assert.IsType<DeskOpenScreen>(turn.Errand?.Invoke(world, new Apprentice.Assess.PaperFolder("nowhere")).Next);
     }
 
     static void Holds(byte[] bytes, byte[] what, string file, bool holds) => Assert.True(bytes.AsSpan().IndexOf(what) >= 0 == holds, $"{file} {(holds ? "should hold" : "holds")} {Convert.ToHexString(what)}");

@@ -137,6 +137,27 @@ public sealed class CrashTests
         Assert.Equal(5, room.Sitting.OnScreen);
     }
 
+    [Fact]
+    public void A_crash_between_the_end_and_the_result_loses_nothing()
+    {
+        using var folder = new TempFolder();
+        using (var room = new Room(folder, before: Exam.Before))
+        {
+            Started(room);
+            room.Keys("05it burns{Enter}" + Exam.Sealed.Code + "{Enter}2");
+            File.Delete(Assert.Single(room.Papers.Files(PaperFolder.ResultEnding)));
+        }
+
+        using var again = new Room(folder);
+        again.ToDesk().Keys("31" + Exam.Sealed.Code + "{Enter}");
+        Assert.IsType<SitAgainScreen>(again.Screen);
+        again.Take("sit.write-again");
+        Assert.Contains("The result lies in", again.Text, StringComparison.Ordinal);
+        Assert.Single(again.Papers.Files(PaperFolder.ResultEnding));
+        Assert.Null(again.World.Seat);
+        Assert.IsType<SitAgainScreen>(again.Keys("{Enter}").ToDesk().Keys("31" + Exam.Sealed.Code + "{Enter}").Screen);
+    }
+
     internal static void Started(Room room)
     {
         room.PutPaper();

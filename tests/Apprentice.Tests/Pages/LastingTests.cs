@@ -93,7 +93,7 @@ public sealed partial class LastingTests
         talk.Keys("0");
         Assert.Contains("is put aside", talk.Text, StringComparison.Ordinal);
         Assert.IsType<ExampleStartScreen>(Assert.IsType<ExampleScreen>(talk.Keys("0").Screen).Inner);
-        talk.Keys("15");
+        talk.Keys("14");
         Assert.Contains("No file is written in the example.", Flat(talk.TextAt(Wide)), StringComparison.Ordinal);
         Assert.IsType<FirstStartScreen>(talk.Keys("00").Screen);
         Assert.Single(talk.Entries);

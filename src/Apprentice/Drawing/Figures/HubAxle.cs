@@ -7,7 +7,7 @@ static class HubAxle
     public static Sketch Draw(Traits t)
     {
         var (half, axle, flange, ends) = (t["width"] / 2, t["axle"] / 2, t["flange"] / 2, t.Word("ends"));
-        var outside = ends switch { "nuts" => 20.0, "left-out" => 12, "quick-release" => 5, _ => 0 };
+        var outside = ends switch { "nuts" => 20.0, "left-out" => LeftOut(half, t["tips"]), "quick-release" => 5, _ => 0 };
         var (tube, shell) = (new Sketch(), half * 0.62);
         if (ends == "left-out") Outline(tube, half, outside);
         else tube.Box(new(-half - outside, -axle), new(half + outside, axle));
@@ -22,6 +22,9 @@ static class HubAxle
             .Point("face-left", new(-half, 0)).Point("face-right", new(half, 0)).Point("end-left", new(-half - outside, 0)).Point("end-right", new(half + outside, 0))
             .Say("figure.hub-axle.lies").Say($"figure.hub-axle.{ends}").Say("figure.hub-axle.wide", ("times", Ratios.Times(2 * half, 2 * flange)));
     }
+
+    /// <summary>How far the dashes go: to the tips where they are given, else as far as most axles stand out.</summary>
+    static double LeftOut(double half, double tips) => tips > 2 * half ? (tips / 2) - half : 12;
 
     static void Outline(Sketch sketch, double half, double outside)
     {

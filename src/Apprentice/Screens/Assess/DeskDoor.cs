@@ -67,8 +67,10 @@ sealed record DeskSetScreen(Screen Below, Func<World, Turn> Then, string? First 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(First is null ? Below : new DeskSetScreen(Below, Then));
 
+    // A desk that is there keeps its key: with a fresh one no paper made before would open.
     Turn SetUp(World world, string passphrase)
     {
+        if (world.History.Assessments.Desk is not null && world.DeskKey is null) return Turn.To(new DeskOpenScreen(Below, Then));
         var (locked, key, code) = Desk.SetUp(passphrase, world.DeskKey);
         return Turn.To(new DeskCodeScreen(code, Then), new LogEntry.DeskSet(world.History.Workshop?.Lead ?? world.Who, locked)) with { Keeps = w => w with { DeskKey = key } };
     }
