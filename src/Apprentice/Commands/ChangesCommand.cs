@@ -19,6 +19,7 @@ static class ChangesCommand
         command.SetAction(parsed =>
         {
             var folder = options.Folder(parsed);
+            using var held = parsed.GetValue(back) is not null || parsed.GetValue(take) is not null ? options.Hold(parsed) : null;
             var copy = options.Copy(parsed);
             var who = parsed.GetValue(by) ?? "";
             if (parsed.GetValue(back) is { } number) return TakeBack(desk, folder, copy, number, who);

@@ -25,6 +25,10 @@ sealed record StandOptions(Option<string?> Topics, Option<string?> Data, Option<
         return Engine.Learning.History.Of(log.Read());
     }
 
+    /// <summary>Holds the log while the changes are written, so that no running program writes over them; null where there is no log.</summary>
+    /// <exception cref="LogException">A running program holds the log.</exception>
+    public Log? Hold(ParseResult parsed) => File.Exists(LogFile(parsed)) ? Log.Open(LogFile(parsed)) : null;
+
     /// <summary>The folder of the changes.</summary>
     /// <exception cref="Complaint">Topics of one's own are named and no folder of changes is.</exception>
     public WorkshopFolder Folder(ParseResult parsed) => WorkshopFolder.Of(parsed.GetValue(Workshop), LogFile(parsed), parsed.GetValue(Topics))

@@ -53,10 +53,10 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
             (Func<Turn>)(() => Turn.To(new CoachScreen(a.Person, a.Habit.Habit, this))))),
         (Words.Of("lead.people"), Words.Of("lead.people-note"), () => Turn.To(PeopleScreen.Of(world, this))),
         (Words.Of("lead.month"), Month(world), () => Turn.To(new MonthScreen(world.History.MonthTopics, this))),
-        (Words.Of("lead.bikes"), Words.Of("lead.bikes-note", ("n", world.History.Notebook.Reports.Count(r => r.IsOpen))), () => Turn.To(new LeadBikesScreen(this))),
         (Words.Of("lead.print"), Words.Of("lead.print-note"), () => Print(world)),
         (Words.Of("lead.desk"), Words.Of("lead.desk-note"), () => Turn.To(new DeskScreen(this with { Note = "" }))),
         .. world.History.Workshop is { } workshop ? [(Words.Of("lead.pin"), Words.Of("lead.pin-note"), () => Turn.To(new PinSetScreen(workshop.Lead, this)))] : Array.Empty<(string, string, Func<Turn>)>(),
+        (Words.Of("lead.bikes"), Words.Of("lead.bikes-note", ("n", world.History.Notebook.Reports.Count(r => r.IsOpen))), () => Turn.To(new LeadBikesScreen(this))),
     ];
 
     Turn Print(World world) => new(this, [], Sheet: new Sheet(
