@@ -3,7 +3,7 @@ namespace Apprentice.Tests.Commands;
 public sealed class BadInputTests
 {
     [Theory]
-    [InlineData("idntify older-newer-bar", "There is no command 'idntify'; the nearest are identify, topics or picture. See '--help'.")]
+    [InlineData("idntify older-newer-bar", "There is no command 'idntify'; the nearest are identify, inbox or topics. See '--help'.")]
     [InlineData("topics older-newer-baz", "There is no topic 'older-newer-baz'; it can be older-newer-bar or every-field.")]
     [InlineData("identify older-newer-bar --wnat grips", "There is no option '--wnat'; the nearest are --want, --asks or --json. See 'identify --help'.")]
     [InlineData("identify older-newer-bar stem=335", "There is no clue 'stem'; the nearest are stem-length, plate or motor.")]
