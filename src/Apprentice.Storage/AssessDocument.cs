@@ -20,6 +20,7 @@ static class AssessDocument
         LogEntry.SafetyAgainMarked e => new() { ["paper"] = e.Paper, ["marks"] = AssessFields.Many(e.Marks, AssessFields.Of) },
         LogEntry.PaperQuestioned e => new() { ["paper"] = e.Paper, ["place"] = e.Place, ["text"] = e.Text },
         LogEntry.AppealDecided e => new() { ["paper"] = e.Paper, ["place"] = e.Place, ["by"] = e.By, ["decision"] = e.Decision.ToString(), ["reason"] = e.Reason },
+        LogEntry.NewJobMarked e => new() { ["paper"] = e.Paper, ["place"] = e.Place, ["mark"] = AssessFields.Of(e.Mark) },
         LogEntry.FamilyUnfair e => new() { ["family"] = e.Family, ["version"] = e.Version, ["remedy"] = e.Remedy.ToString(), ["by"] = e.By, ["reason"] = e.Reason },
         LogEntry.BenchDone e => new() { ["person"] = e.Person, ["permission"] = e.Permission, ["form"] = AssessFields.Of(e.Form) },
         LogEntry.PermissionSigned e => new() { ["signature"] = AssessFields.Of(e.Signature) },
@@ -44,6 +45,7 @@ static class AssessDocument
         nameof(LogEntry.PaperQuestioned) => new LogEntry.PaperQuestioned(d["paper"].AsString, d["place"].AsInt32, d["text"].AsString),
         nameof(LogEntry.AppealDecided) => new LogEntry.AppealDecided(
             d["paper"].AsString, d["place"].AsInt32, d["by"].AsString, Enum.Parse<AppealDecision>(d["decision"].AsString), d["reason"].AsString),
+        nameof(LogEntry.NewJobMarked) => new LogEntry.NewJobMarked(d["paper"].AsString, d["place"].AsInt32, AssessFields.ToMark(d["mark"].AsDocument)),
         nameof(LogEntry.FamilyUnfair) => new LogEntry.FamilyUnfair(
             d["family"].AsString, d["version"].AsString, Enum.Parse<Standing>(d["remedy"].AsString), d["by"].AsString, d["reason"].AsString),
         nameof(LogEntry.BenchDone) => new LogEntry.BenchDone(d["person"].AsString, d["permission"].AsString, AssessFields.ToForm(d["form"].AsDocument)),

@@ -102,6 +102,7 @@ static class AssessFields
         ["rule"] = Of(r.Rule),
         ["jobs"] = Many(r.Jobs, Of),
         ["again"] = Many(r.SafetyAgain, Of),
+        ["anew"] = Many(r.NewJobs, Of),
         ["talked"] = r.Talked,
     };
 
@@ -114,6 +115,7 @@ static class AssessFields
         Rule = ToRule(d["rule"].AsDocument),
         Jobs = Many(d["jobs"], ToMark),
         SafetyAgain = Many(d["again"], ToMark),
+        NewJobs = d.ContainsKey("anew") ? Many(d["anew"], ToMark) : [],
         Talked = d["talked"].AsBoolean,
     };
 

@@ -105,6 +105,7 @@ public sealed record Assessments
         LogEntry.SafetyAgainMarked e => Changed(e.Paper, r => r with { SafetyAgain = e.Marks }),
         LogEntry.PaperQuestioned e => this with { Appeals = [.. Appeals, new Appeal(e.Paper, e.Place, e.Text, entry.At)] },
         LogEntry.AppealDecided e => Decided(e),
+        LogEntry.NewJobMarked e => Changed(e.Paper, r => Renewed(r, e)),
         LogEntry.FamilyUnfair e => FoundUnfair(e),
         LogEntry.BenchDone e => Registered(e.Person, e.Permission, r => r with { Bench = [.. r.Bench, e.Form] }),
         LogEntry.PermissionSigned e => Registered(e.Signature.Person, e.Signature.Permission, r => r with { Signatures = [.. r.Signatures, e.Signature], Countersigned = [], TakenBack = null }),
@@ -173,6 +174,13 @@ public sealed record Assessments
             Jobs = [.. r.Jobs.Select(j => j.Place == decided.Place ? j with { Standing = standing } : j)],
         });
     }
+
+    // Sound: the job counts as sound. Not sound: its own mark stands again, and what was published stays. Only the first one counts.
+    static PaperResult Renewed(PaperResult result, LogEntry.NewJobMarked renewed) => result.NewJobFor(renewed.Place) is not null ? result : result with
+    {
+        NewJobs = [.. result.NewJobs, renewed.Mark],
+        Jobs = [.. result.Jobs.Select(j => j.Place == renewed.Place && j.Standing == Standing.NewJob ? j with { Standing = renewed.Mark.Sound ? Standing.CountedSound : Standing.Counted } : j)],
+    };
 
     Assessments FoundUnfair(LogEntry.FamilyUnfair unfair)
     {

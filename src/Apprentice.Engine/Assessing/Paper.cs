@@ -1,3 +1,4 @@
+using System.Globalization;
 using Apprentice.Engine.Cases;
 
 namespace Apprentice.Engine.Assessing;
@@ -40,6 +41,35 @@ public sealed record Paper
         Jobs = [.. SafetyAgain.Select((j, i) => j with { Place = i + 1 })],
         SafetyAgain = [],
     };
+
+    /// <summary>What stands behind the number of a paper, before the job's place, for the new job of an appeal.</summary>
+    public const string NewJobMark = "-N";
+
+    /// <summary>The place of a new job is that of the job it stands for and this.</summary>
+    public const int NewJobPlaces = 200;
+
+    // Replacements for a stopped clock count up from 1, a stop each: no sitting comes as far as this.
+    const int NewJobFresh = 1_000_000;
+
+    /// <summary>The new job of an appeal as a paper of its own: a fresh case of the same sort that the sitting never used.</summary>
+    /// <param name="place">The job that was questioned.</param>
+    /// <exception cref="ArgumentException">The paper has no such job.</exception>
+    public Paper NewJob(int place) => this with
+    {
+        Id = Id + NewJobMark + place.ToString(CultureInfo.InvariantCulture),
+        Rule = new StagedRule([new StageCheck(1, 0, 1)]),
+        Jobs = [At(place) with { Place = 1, Seed = At(place).SeedOf(NewJobFresh) }],
+        SafetyAgain = [],
+    };
+
+    /// <summary>What a number names: the paper, whether its fresh safety jobs are meant, and for which job a new one stands, or null.</summary>
+    /// <param name="id">Number of a paper, of its fresh safety jobs, or of a new job.</param>
+    public static (string Paper, bool SafetyAgain, int? NewJobOf) Named(string id)
+    {
+        if (id.EndsWith(AgainMark, StringComparison.Ordinal)) return (id[..^AgainMark.Length], true, null);
+        var cut = id.LastIndexOf(NewJobMark, StringComparison.Ordinal);
+        return cut >= 0 && int.TryParse(id.AsSpan(cut + NewJobMark.Length), NumberStyles.None, CultureInfo.InvariantCulture, out var place) ? (id[..cut], false, place) : (id, false, null);
+    }
 
     /// <summary>The job at a place.</summary>
     /// <exception cref="ArgumentException">The paper has no such place.</exception>

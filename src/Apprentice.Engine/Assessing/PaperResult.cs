@@ -24,6 +24,19 @@ public sealed record PaperResult
     /// <summary>Marks of the six fresh safety jobs; empty until they are sat.</summary>
     public IReadOnlyList<JobMark> SafetyAgain { get; init; } = [];
 
+    /// <summary>Marks of the new jobs of appeals, at places of their own; empty until one is sat.</summary>
+    public IReadOnlyList<JobMark> NewJobs { get; init; } = [];
+
+    /// <summary>Every mark: the jobs, then the fresh safety jobs, then the new jobs of appeals.</summary>
+    public IEnumerable<JobMark> AllJobs => Jobs.Concat(SafetyAgain).Concat(NewJobs);
+
+    /// <summary>Jobs for which a new one is still to be sat.</summary>
+    public IReadOnlyList<int> NewJobsDue => [.. Jobs.Where(j => j.Standing == Standing.NewJob).Select(j => j.Place)];
+
+    /// <summary>The mark of the new job that stands for a job, or null.</summary>
+    /// <param name="place">The job that was questioned.</param>
+    public JobMark? NewJobFor(int place) => NewJobs.FirstOrDefault(j => j.Place == Engine.Assessing.Paper.NewJobPlaces + place);
+
     /// <summary>True once the talk about safety was held.</summary>
     public bool Talked { get; init; }
 

@@ -101,6 +101,12 @@ public abstract partial record LogEntry
     /// <param name="Reason">Why; kept.</param>
     public sealed record AppealDecided(string Paper, int Place, string By, AppealDecision Decision, string Reason) : LogEntry;
 
+    /// <summary>The new job of an appeal was marked.</summary>
+    /// <param name="Paper">Number of the paper.</param>
+    /// <param name="Place">The job that was questioned.</param>
+    /// <param name="Mark">The mark of the new job, at a place of its own.</param>
+    public sealed record NewJobMarked(string Paper, int Place, JobMark Mark) : LogEntry;
+
     /// <summary>A sort of job was found unfair, for all who met it.</summary>
     /// <param name="Family">Key of the sort.</param>
     /// <param name="Version">Version of the topic.</param>

@@ -50,6 +50,7 @@ sealed class TestEntries
         LogEntry.SafetyAgainMarked e => e.Paper,
         LogEntry.PaperQuestioned e => e.Paper,
         LogEntry.AppealDecided e => e.Paper,
+        LogEntry.NewJobMarked e => e.Paper,
         _ => null,
     };
 }

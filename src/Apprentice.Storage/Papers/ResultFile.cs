@@ -41,23 +41,32 @@ public static class ResultFile
     public static SatPaper Collect(byte[] file, Assessments assessments, Func<string, byte[]?> keyOf)
     {
         var (sat, candidate, number) = Outside(file);
-        var isAgain = sat.EndsWith(Paper.AgainMark, StringComparison.Ordinal);
-        var paper = isAgain ? sat[..^Paper.AgainMark.Length] : sat;
+        var (paper, isAgain, newJobOf) = Paper.Named(sat);
         if (assessments.Papers.FirstOrDefault(p => p.Paper == paper) is not { } made)
             throw new SealException($"The result is of paper {paper}, which was not made at this desk. Collect it where the paper was made.");
         if (made.Candidate != candidate || made.Number != number)
             throw new SealException($"Paper {paper} was made for {made.Candidate}, paper {made.Number}; this result says {candidate}, paper {number}. It was renamed and is refused.");
-        if (IsThere(assessments, paper, isAgain)) throw new SealException($"The result of paper {sat}, {candidate}, was collected before. A paper counts once.");
+        if (IsThere(assessments, paper, isAgain, newJobOf)) throw new SealException($"The result of paper {sat}, {candidate}, was collected before. A paper counts once.");
         var key = keyOf(paper) ?? throw new SealException($"The sealed file of paper {paper} is not there. Put it back beside the others and collect again.");
         return Opened(file, key, made with { Paper = sat });
     }
 
-    // Fresh safety jobs come after the paper's own result, and once.
-    static bool IsThere(Assessments assessments, string paper, bool isAgain)
+    // Fresh safety jobs and new jobs come after the paper's own result, and once.
+    static bool IsThere(Assessments assessments, string paper, bool isAgain, int? newJobOf)
     {
+        if (newJobOf is { } place) return IsThere(assessments, paper, place);
         if (!isAgain) return assessments.Result(paper) is not null;
         if (assessments.Result(paper) is not { } result) throw new SealException($"The result of paper {paper} itself is not collected yet. Collect it before its fresh safety jobs.");
         return result.SafetyAgain.Count > 0;
+    }
+
+    // A new job is sat because a second person decided so.
+    static bool IsThere(Assessments assessments, string paper, int place)
+    {
+        if (assessments.Result(paper)?.NewJobFor(place) is not null) return true;
+        return assessments.Appeals.Any(a => a.Paper == paper && a.Place == place && a.Decided?.Decision == AppealDecision.NewJob)
+            ? false
+            : throw new SealException($"No new job was decided for job {place} of paper {paper}. Take in the second person's decision first.");
     }
 
     static SatPaper Opened(byte[] file, byte[] key, LogEntry.PaperMade made)

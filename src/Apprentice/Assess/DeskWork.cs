@@ -54,7 +54,7 @@ static class DeskWork
         {
             return sat.Paper == opened.Paper.Id
                 ? new Collected(sat, new LogEntry.PaperMarked(sat.Mark(opened.Paper, benches(opened.Paper)), Published: false))
-                : new Collected(sat, Again(sat, opened.Paper, benches(opened.Paper)));
+                : new Collected(sat, Paper.Named(sat.Paper).NewJobOf is { } place ? Anew(sat, opened.Paper, place, benches(opened.Paper)) : Again(sat, opened.Paper, benches(opened.Paper)));
         }
         catch (ArgumentException e)
         {
@@ -68,6 +68,10 @@ static class DeskWork
         var again = paper.Again ?? throw new ArgumentException("the paper has no fresh safety jobs", nameof(paper));
         return new LogEntry.SafetyAgainMarked(paper.Id, [.. sat.Mark(again, benches).Jobs.Select((m, i) => m with { Place = paper.SafetyAgain[i].Place })]);
     }
+
+    // So has the new job of an appeal.
+    static LogEntry.NewJobMarked Anew(SatPaper sat, Paper paper, int place, IReadOnlyList<Workbench> benches) =>
+        new(paper.Id, place, sat.Mark(paper.NewJob(place), benches).Jobs[0] with { Place = Paper.NewJobPlaces + place });
 
     static string NewNumber(Assessments all, List<MadePaper> made)
     {

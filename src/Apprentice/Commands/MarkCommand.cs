@@ -90,6 +90,7 @@ static class MarkCommand
     static IReadOnlyList<JobMark> Marks(Collected collected, Assessments all) => collected.Entry switch
     {
         LogEntry.SafetyAgainMarked again => again.Marks,
+        LogEntry.NewJobMarked anew => [anew.Mark],
         LogEntry.PaperMarked marked => all.Result(marked.Result.Paper)?.Jobs ?? marked.Result.Jobs,
         _ => [],
     };
@@ -97,6 +98,7 @@ static class MarkCommand
     static Outcome OutcomeOf(Collected collected, Assessments all) => collected.Entry switch
     {
         LogEntry.SafetyAgainMarked again => all.Result(again.Paper)?.Outcome ?? Outcome.Open,
+        LogEntry.NewJobMarked anew => all.Result(anew.Paper)?.Outcome ?? Outcome.Open,
         LogEntry.PaperMarked marked => all.Result(marked.Result.Paper)?.Outcome ?? Outcome.Open,
         _ => Outcome.Open,
     };

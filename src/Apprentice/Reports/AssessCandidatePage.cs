@@ -19,7 +19,7 @@ static class AssessCandidatePage
         foreach (var prior in new[] { Prior.Flat, Prior.Favourable }) page.Text(AssessWords.View(result, prior));
         page.Text(Words.Of("firm.how")).Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(result.Rule)).Text(Words.Of("firm.limits"), "note");
         page.Part(Words.Of("print.jobs"), onNewSheet: true).Text(Words.Of("whyjob.figures"));
-        foreach (var mark in result.Jobs.Concat(result.SafetyAgain)) Job(page, telling, mark, history.Assessments.Appeals.FirstOrDefault(a => a.Paper == result.Paper && a.Place == mark.Place));
+        foreach (var mark in result.AllJobs) Job(page, telling, mark, history.Assessments.Appeals.FirstOrDefault(a => a.Paper == result.Paper && a.Place == mark.Place));
         return page.Done(now);
     }
 

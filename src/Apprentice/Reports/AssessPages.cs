@@ -22,7 +22,7 @@ static class AssessPages
         foreach (var result in results)
         {
             page.Part(Words.Of("print.paper-jobs", ("paper", result.Paper), ("outcome", AssessWords.Outcome(result)))).Text(AssessWords.Firm(result)).Text($"{AssessWords.Safety(result)} {Spoken.Capital(AssessWords.Reading(result))}")
-                .Table([Words.Of("whylist.job"), Words.Of("whylist.mark"), Words.Of("whylist.why"), Words.Of("whylist.sort")], [.. result.Jobs.Concat(result.SafetyAgain).Select(j => (string[])[j.Place.ToString(), AssessWords.Mark(j), telling.InShort(j), telling.Sort(j)])])
+                .Table([Words.Of("whylist.job"), Words.Of("whylist.mark"), Words.Of("whylist.why"), Words.Of("whylist.sort")], [.. result.AllJobs.Select(j => (string[])[j.Place.ToString(), AssessWords.Mark(j), telling.InShort(j), telling.Sort(j)])])
                 .Text(AssessWords.Questioned(history.Assessments, result));
         }
 

@@ -20,7 +20,7 @@ static class AssessReports
             [
                 Papers("papers", results, history),
                 new ReportTable("jobs", Words.Of("print.jobs"), ["paper", "job", "sort", "version", "sound", "counts_sound", "standing", "safety_error", "rule", "in_short", "readings", "readings_right"],
-                    [.. results.SelectMany(r => r.Jobs.Concat(r.SafetyAgain).Select(j => (object?[])[r.Paper, j.Place, j.Family, j.Version, j.Sound, j.CountsSound, j.Standing.ToString(), j.SafetyError, RecordTelling.Rule(j), telling.InShort(j), j.Readings, j.ReadingsRight]))]),
+                    [.. results.SelectMany(r => r.AllJobs.Select(j => (object?[])[r.Paper, j.Place, j.Family, j.Version, j.Sound, j.CountsSound, j.Standing.ToString(), j.SafetyError, RecordTelling.Rule(j), telling.InShort(j), j.Readings, j.ReadingsRight]))]),
                 new ReportTable("questioned", Words.Of("result.questioned"), ["paper", "job", "text", "day", "decision", "by", "reason"],
                     [.. history.Assessments.Appeals.Where(a => results.Any(r => r.Paper == a.Paper)).Select(a => (object?[])[a.Paper, a.Place, a.Text, Day(a.At), a.Decided?.Decision.ToString(), a.Decided?.By, a.Decided?.Reason])]),
                 RegisterTable(history, topics, [.. history.Assessments.Registers.Where(r => r.Person == person)], now),

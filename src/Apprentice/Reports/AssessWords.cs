@@ -92,8 +92,21 @@ static class AssessWords
     public static string Questioned(Assessments all, PaperResult result)
     {
         var asked = all.Appeals.Where(a => a.Paper == result.Paper).ToList();
-        var said = asked.Count == 0 ? Words.Of("result.none-questioned") : string.Join(' ', asked.Select(Questioned));
+        var said = asked.Count == 0 ? Words.Of("result.none-questioned") : string.Join(' ', asked.Select(a => Questioned(all, a)));
         return all.PublishedAt(result.Paper) is { } at ? $"{said} {Words.Of("result.until", ("day", Day(at.AddDays(Appeal.Days))))}" : said;
+    }
+
+    /// <summary>What became of a questioned job, and of the new one that stands for it.</summary>
+    public static string Questioned(Assessments all, Appeal appeal)
+    {
+        if (appeal.Decided?.Decision != AppealDecision.NewJob || all.Result(appeal.Paper) is not { } result) return Questioned(appeal);
+        var renewed = result.NewJobFor(appeal.Place) switch
+        {
+            null => result.NewJobsDue.Contains(appeal.Place) ? "due" : null,
+            { Sound: true } => "sound",
+            _ => "not-sound",
+        };
+        return renewed is null ? Questioned(appeal) : $"{Questioned(appeal)} {Words.Of($"appeal.renewed.{renewed}")}";
     }
 
     /// <summary>What became of a questioned job.</summary>

@@ -40,7 +40,7 @@ sealed class AssessXapi(Uri home)
     {
         var at = all.SittingOf(result.Paper)?.Ended ?? all.PublishedAt(result.Paper) ?? default;
         yield return Statement($"paper {result.Paper}", result, result.Outcome == Outcome.Passed ? "passed" : "completed", PaperOf(result), OfPaper(all, result), at, []);
-        foreach (var mark in result.Jobs.Concat(result.SafetyAgain))
+        foreach (var mark in result.AllJobs)
             yield return Statement($"paper {result.Paper} job {mark.Place}", result, "answered", JobOf(result, mark, telling), OfJob(mark), at, [PaperOf(result)]);
     }
 

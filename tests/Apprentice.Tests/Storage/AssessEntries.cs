@@ -36,6 +36,7 @@ static class AssessEntries
         new LogEntry.SafetyAgainMarked("7F2", [Mark]),
         new LogEntry.PaperQuestioned("7F2", 1, "the tape said 622"),
         new LogEntry.AppealDecided("7F2", 1, "Lee", AppealDecision.NewJob, "the plate cannot be read"),
+        new LogEntry.NewJobMarked("7F2", 1, Mark with { Place = 201 }),
         new LogEntry.FamilyUnfair(Plan.Families[0].Key, "v1", Standing.TakenOut, "Jo", "drawn upside down"),
         new LogEntry.BenchDone("Sam", Plan.Permission, new BenchForm(Day, "old roadster", Odd: true, "Jo", [new BenchReading("rim", "622", "622.5")], Agreed: true, 3)),
         new LogEntry.PermissionSigned(new Signature("Sam", Plan.Permission, PermissionLevel.Alone, "Jo", Day, Day.AddYears(1), "7F2", Plan.Topics, SetByOnePerson: true)),
@@ -62,6 +63,7 @@ static class AssessEntries
         Rule = StagedRule.Default,
         Jobs = [Mark],
         SafetyAgain = [Mark with { Place = 101, Standing = Standing.CountedSound }],
+        NewJobs = [Mark with { Place = 201 }],
         Talked = true,
     };
 

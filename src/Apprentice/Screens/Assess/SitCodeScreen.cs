@@ -112,7 +112,7 @@ sealed record SitResumeScreen(Seat Seat, Sitting Known, Screen Below) : ChoiceSc
     protected override Turn Back(World world) => Turn.To(Below);
 }
 
-/// <summary>A paper that was sat: its result is written once more, or after the talk its fresh safety jobs are sat.</summary>
+/// <summary>A paper that was sat: its result is written once more, or after the talk its fresh safety jobs are sat, or the new job of an appeal.</summary>
 /// <param name="Seat">The paper.</param>
 /// <param name="Below">The screen to go back to.</param>
 sealed record SitAgainScreen(Seat Seat, Screen Below) : ChoiceScreen
@@ -144,6 +144,7 @@ sealed record SitAgainScreen(Seat Seat, Screen Below) : ChoiceScreen
         [
             .. sat is { End: not null } ? [(Words.Of("sit.write-again"), () => Turn.To(this) with { Keeps = w => w with { Seat = Seat }, Errand = (w, folder) => Sit.Written(w, folder) })] : Array.Empty<(string, Func<Turn>)>(),
             .. Seat.Paper.Again is { } again ? [(Words.Of("sit.safety-again", ("n", again.Jobs.Count)), () => Again(world, again))] : Array.Empty<(string, Func<Turn>)>(),
+            .. (world.History.Assessments.Result(Seat.Paper.Id)?.NewJobsDue ?? []).Select(place => (Words.Of("sit.new-job", ("job", place)), (Func<Turn>)(() => Again(world, Seat.Paper.NewJob(place))))),
             (Words.Of("sit.not-now"), () => Back(world)),
         ];
     }

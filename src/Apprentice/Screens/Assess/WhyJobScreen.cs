@@ -22,7 +22,7 @@ sealed record WhyJobScreen(string Paper, int Place, Screen Below) : Screen
             mark is null ? [new Block.Text(Words.Of("result.gone"))] :
             [
                 .. WhyBlocks.Of(new RecordTelling(world.Topics), mark),
-                .. all.Appeals.Where(a => a.Paper == Paper && a.Place == Place).SelectMany(a => new Block[] { new Block.Rule(Drop: true), new Block.Text(Words.Of("appeal.says", ("text", a.Text))), new Block.Text(AssessWords.Questioned(a)) }),
+                .. all.Appeals.Where(a => a.Paper == Paper && a.Place == Place).SelectMany(a => new Block[] { new Block.Rule(Drop: true), new Block.Text(Words.Of("appeal.says", ("text", a.Text))), new Block.Text(AssessWords.Questioned(all, a)) }),
             ],
             [Words.Of("key.enter-ok"), CanAsk(world) ? Words.Of("whyjob.key-question") : "", Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
     }
@@ -37,5 +37,5 @@ sealed record WhyJobScreen(string Paper, int Place, Screen Below) : Screen
     bool CanAsk(World world) => string.Equals(world.History.Assessments.Result(Paper)?.Candidate, world.Person, StringComparison.Ordinal)
         && Appeal.Fault(world.History.Assessments, Paper, Place, "?", world.Now) is null;
 
-    JobMark? Mark(Assessments all) => all.Result(Paper) is { } result ? result.Jobs.Concat(result.SafetyAgain).FirstOrDefault(j => j.Place == Place) : null;
+    JobMark? Mark(Assessments all) => all.Result(Paper) is { } result ? result.AllJobs.FirstOrDefault(j => j.Place == Place) : null;
 }

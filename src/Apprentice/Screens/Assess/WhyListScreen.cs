@@ -41,5 +41,5 @@ sealed record WhyListScreen(string Paper, bool Asks, Screen Below) : ChoiceScree
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
 
-    List<JobMark> Jobs(World world) => world.History.Assessments.Result(Paper) is { } result ? [.. result.Jobs, .. Asks ? [] : result.SafetyAgain] : [];
+    List<JobMark> Jobs(World world) => world.History.Assessments.Result(Paper) is { } result ? [.. Asks ? result.Jobs : result.AllJobs] : [];
 }
