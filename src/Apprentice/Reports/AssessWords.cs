@@ -102,11 +102,11 @@ static class AssessWords
         if (appeal.Decided?.Decision != AppealDecision.NewJob || all.Result(appeal.Paper) is not { } result) return Questioned(appeal);
         var renewed = result.NewJobFor(appeal.Place) switch
         {
-            null => result.NewJobsDue.Contains(appeal.Place) ? "due" : null,
-            { Sound: true } => "sound",
-            _ => "not-sound",
+            null => result.NewJobsDue.Contains(appeal.Place) ? "appeal.renewed.due" : null,
+            { Sound: true } => "appeal.renewed.sound",
+            _ => "appeal.renewed.not-sound",
         };
-        return renewed is null ? Questioned(appeal) : $"{Questioned(appeal)} {Words.Of($"appeal.renewed.{renewed}")}";
+        return renewed is null ? Questioned(appeal) : $"{Questioned(appeal)} {Words.Of(renewed)}";
     }
 
     /// <summary>What became of a questioned job.</summary>

@@ -138,7 +138,7 @@ static class Collecting
 
     static string Said(SatPaper sat)
     {
-        var said = Words.Of("collect.done", ("candidate", sat.Candidate), ("paper", sat.Paper), ("jobs", sat.Places), ("minutes", (int)Math.Ceiling(sat.Used.TotalMinutes)), ("by", sat.ConfirmedBy));
+        var said = Words.Of(sat.Places == 1 ? "collect.done-one" : "collect.done", ("candidate", sat.Candidate), ("paper", sat.Paper), ("jobs", sat.Places), ("minutes", (int)Math.Ceiling(sat.Used.TotalMinutes)), ("by", sat.ConfirmedBy));
         return sat.Stops.Count == 0 ? said : $"{said} {Words.Of("collect.stops", ("stops", string.Join("; ", sat.Stops)))}";
     }
 }

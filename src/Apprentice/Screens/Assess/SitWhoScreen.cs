@@ -53,7 +53,7 @@ sealed record SitTimeScreen(Seat Seat, string ConfirmedBy, Screen Below) : Choic
         [
             new Block.Text(Words.Of("sit.time-ask")),
             new Block.Gap(),
-            new Block.Table([new(""), new("")], Rows(Choices.Select(c => (string[])[Words.Of(c.Words), Words.Of("sit.time-min", ("n", Seat.Paper.Rule.First), ("minutes", Spoken.Minutes(Minutes(c.Times))))]))),
+            new Block.Table([new(""), new("")], Rows(Choices.Select(c => (string[])[Words.Of(c.Words), Words.Of(Seat.Paper.Rule.First == 1 ? "sit.time-one" : "sit.time-min", ("n", Seat.Paper.Rule.First), ("minutes", Spoken.Minutes(Minutes(c.Times))))]))),
             new Block.Gap(),
             new Block.Text(Words.Of("sit.time-plain")),
         ],
@@ -79,6 +79,7 @@ sealed record SitTimeScreen(Seat Seat, string ConfirmedBy, Screen Below) : Choic
 sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, Screen Below) : ChoiceScreen
 {
     static readonly string[] Rules = ["sit.rule-jobs", "sit.rule-order", "sit.rule-sound", "sit.rule-silent", "sit.rule-kept", "sit.rule-clock"];
+    static readonly string[] OneRules = ["sit.rule-one", .. Rules[2..]];
 
     /// <inheritdoc/>
     public override bool Pauses => false;
@@ -91,7 +92,7 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
         Words.Of("sit.rules"),
         Seat.Paper.Candidate,
         [
-            .. Rules.Select(r => new Block.Text(Words.Of(r, Values()))),
+            .. (Seat.Paper.Rule.Most == 1 ? OneRules : Rules).Select(r => new Block.Text(Words.Of(r, Values()))),
             new Block.Gap(Drop: true),
             new Block.Table([new("")], Rows([[Words.Of("sit.start")], [Words.Of("sit.not-now")]])),
         ],
