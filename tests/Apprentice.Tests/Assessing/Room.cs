@@ -4,6 +4,7 @@ using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Plain;
 using Apprentice.Screens;
+using Apprentice.Tests.Screens;
 using Apprentice.Screens.Assess;
 using Apprentice.Storage;
 using Apprentice.Tests.Commands;
@@ -71,19 +72,7 @@ sealed class Room : IDisposable
     /// <summary>Presses keys: characters one by one; words in braces for the others.</summary>
     public Room Keys(string keys)
     {
-        for (var i = 0; i < keys.Length; i++)
-        {
-            var input = Input.Typed(keys[i]);
-            if (keys[i] == '{')
-            {
-                var end = keys.IndexOf('}', i);
-                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
-                i = end;
-            }
-
-            _conversation.Press(input, Size);
-        }
-
+        foreach (var key in Keystrokes.Of(keys)) _conversation.Press(key, Size);
         return this;
     }
 

@@ -116,21 +116,7 @@ public sealed class GaugeScreenTests
         return GaugeTask.Of("Job 12   gauge", clue, shown, seed, new HelpScreen(new HomeScreen()), (_, id) => Turn.To(new Taken(id)));
     }
 
-    static Screen Keys(Screen screen, string keys)
-    {
-        for (var i = 0; i < keys.Length; i++)
-        {
-            var input = Input.Typed(keys[i]);
-            if (keys[i] == '{')
-            {
-                var end = keys.IndexOf('}', i);
-                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
-                i = end;
-            }
-            screen = screen.Press(Nobody, input).Next;
-        }
-        return screen;
-    }
+    static Screen Keys(Screen screen, string keys) => Keystrokes.Pressed(screen, Nobody, keys);
 
     static string Text(Screen screen, PageSize size) => string.Join('\n', Layout.Of(screen.Show(Nobody), size).Select(l => l.Text.TrimEnd())) + "\n";
 

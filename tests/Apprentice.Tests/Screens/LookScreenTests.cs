@@ -165,21 +165,7 @@ public sealed class LookScreenTests
             ?? throw new InvalidOperationException($"{clue} is not looked at");
     }
 
-    static Screen Keys(Screen screen, string keys)
-    {
-        for (var i = 0; i < keys.Length; i++)
-        {
-            var input = Input.Typed(keys[i]);
-            if (keys[i] == '{')
-            {
-                var end = keys.IndexOf('}', i);
-                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
-                i = end;
-            }
-            screen = screen.Press(Nobody, input).Next;
-        }
-        return screen;
-    }
+    static Screen Keys(Screen screen, string keys) => Keystrokes.Pressed(screen, Nobody, keys);
 
     static string Text(Screen screen, PageSize size) => string.Join('\n', Layout.Of(screen.Show(Nobody), size).Select(l => l.Text.TrimEnd())) + "\n";
 

@@ -198,25 +198,9 @@ public sealed class ScaleScreenTests
     }
 
     /// <summary>Presses keys as <see cref="Talk"/> does; R in front takes the right datum.</summary>
-    static Screen Keys(Screen screen, string keys)
-    {
-        for (var i = 0; i < keys.Length; i++)
-        {
-            var input = Input.Typed(keys[i]);
-            if (keys[i] == '{')
-            {
-                var end = keys.IndexOf('}', i);
-                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
-                i = end;
-            }
-            else if (i == 0 && keys[i] == 'R' && screen is DatumScreen datum)
-            {
-                input = Input.Typed((char)('1' + datum.Task.Order.ToList().IndexOf(0)));
-            }
-            screen = screen.Press(Nobody, input).Next;
-        }
-        return screen;
-    }
+    static Screen Keys(Screen screen, string keys) => keys.StartsWith('R') && screen is DatumScreen datum
+        ? Keystrokes.Pressed(screen, Nobody, (char)('1' + datum.Task.Order.ToList().IndexOf(0)) + keys[1..])
+        : Keystrokes.Pressed(screen, Nobody, keys);
 
     static string Text(Screen screen, PageSize size) => string.Join('\n', Layout.Of(screen.Show(Nobody), size).Select(l => l.Text.TrimEnd())) + "\n";
 

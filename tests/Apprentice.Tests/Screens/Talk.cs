@@ -78,17 +78,7 @@ sealed class Talk
     /// <summary>Presses keys: characters one by one; words in braces for the others: "1{Enter}".</summary>
     public Talk Keys(string keys)
     {
-        for (var i = 0; i < keys.Length; i++)
-        {
-            var input = Input.Typed(keys[i]);
-            if (keys[i] == '{')
-            {
-                var end = keys.IndexOf('}', i);
-                input = new Input(Enum.Parse<Press>(keys[(i + 1)..end]));
-                i = end;
-            }
-            Ended |= !_conversation.Press(input, Size);
-        }
+        foreach (var key in Keystrokes.Of(keys)) Ended |= !_conversation.Press(key, Size);
         return this;
     }
 
