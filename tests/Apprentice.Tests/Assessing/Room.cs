@@ -4,10 +4,10 @@ using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Plain;
 using Apprentice.Screens;
-using Apprentice.Tests.Screens;
 using Apprentice.Screens.Assess;
 using Apprentice.Storage;
 using Apprentice.Tests.Commands;
+using Apprentice.Tests.Screens;
 
 namespace Apprentice.Tests.Assessing;
 
