@@ -62,7 +62,7 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     public IReadOnlyList<TopicReading> Readings()
     {
         var texts = shipped.Keys.Where(p => p.StartsWith(Topics, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(p => (Path: p, Compose(p).Text)).ToList();
-        return [.. texts.AsParallel().AsOrdered().Select(t => TopicReader.Read(t.Path, t.Text, register))];
+        return SideBySide.Each(texts, t => TopicReader.Read(t.Path, t.Text, register));
     }
 
     /// <summary>The topic of a name with the changes; null when there is none.</summary>

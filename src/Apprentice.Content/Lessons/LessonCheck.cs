@@ -1,4 +1,4 @@
-using Markdig;
+using Apprentice.Content.Pages;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
 
@@ -13,16 +13,7 @@ public static class LessonCheck
     /// <param name="isThere">Whether a relative link, its anchor left out, leads to something.</param>
     public static IReadOnlyList<Fault> Faults(string file, string text, Func<string, bool> isThere)
     {
-        MarkdownDocument document;
-        try
-        {
-            document = Markdown.Parse(text.ReplaceLineEndings("\n"), LessonReader.Pipeline);
-        }
-        catch (ArgumentException)
-        {
-            return [new Fault(file, 1, "Lists or quotes are nested too deeply to be read.")];
-        }
-
+        if (Markup.Read(text) is not { } document) return [new Fault(file, 1, $"{Markup.TooDeep}.")];
         var breaks = document.Descendants<LineBreakInline>()
             .Select(b => new Fault(file, b.Line + 1, "A line ends in the middle of a paragraph: write each paragraph or point in one line."));
         var links = document.Descendants<LinkInline>().Where(l => IsDead(l.Url ?? "", isThere))

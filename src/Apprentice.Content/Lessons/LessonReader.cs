@@ -1,4 +1,4 @@
-using Markdig;
+using Apprentice.Content.Pages;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -10,30 +10,19 @@ public static class LessonReader
 {
     const string Drawing = "drawing:";
 
-    internal static MarkdownPipeline Pipeline { get; } = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();
-
     /// <summary>The lesson of a file, or null with a fault when it is nested too deeply or has no title; never an exception, whatever the text.</summary>
     /// <param name="path">Its path under lessons, with slashes.</param>
     /// <param name="text">The file's text.</param>
     public static (Lesson? Lesson, Fault? Fault) Read(string path, string text)
     {
-        MarkdownDocument document;
-        try
-        {
-            document = Markdown.Parse(text.ReplaceLineEndings("\n"), Pipeline);
-        }
-        catch (ArgumentException)
-        {
-            return (null, new Fault(path, 1, "Lists or quotes are nested too deeply to be read."));
-        }
-
+        if (Markup.Read(text) is not { } document) return (null, new Fault(path, 1, $"{Markup.TooDeep}."));
         if (document.FirstOrDefault() is not HeadingBlock { Level: 1 } title)
             return (null, new Fault(path, 1, "A lesson begins with its title: write # and the title in the first line."));
-        var sections = new List<(string Heading, int Line, List<LessonBlock> Blocks)>();
+        var sections = new List<Draft>();
         foreach (var block in document.Skip(1))
         {
-            if (block is HeadingBlock heading) sections.Add((LessonSpan.Plain(Spans(heading.Inline)), heading.Line + 1, []));
-            else if (sections.Count == 0) sections.Add(("", block.Line + 1, [.. Blocks(block)]));
+            if (block is HeadingBlock heading) sections.Add(new Draft(LessonSpan.Plain(Spans(heading.Inline)), heading.Line + 1, []));
+            else if (sections.Count == 0) sections.Add(new Draft("", block.Line + 1, [.. Blocks(block)]));
             else sections[^1].Blocks.AddRange(Blocks(block));
         }
 
@@ -77,11 +66,14 @@ public static class LessonReader
 
     static List<LessonSpan> Joined(List<LessonSpan> spans)
     {
+        if (spans.Count < 2) return spans;
         var joined = new List<LessonSpan>();
-        foreach (var span in spans)
+        for (var at = 0; at < spans.Count;)
         {
-            if (span.Link is null && joined.Count > 0 && joined[^1].Link is null) joined[^1] = new LessonSpan(joined[^1].Text + span.Text);
-            else joined.Add(span);
+            var end = at;
+            while (end < spans.Count && spans[end].Link is null) end++;
+            joined.Add(end > at + 1 ? new LessonSpan(LessonSpan.Plain(spans[at..end])) : spans[at]);
+            at = Math.Max(end, at + 1);
         }
 
         return joined;
@@ -96,4 +88,6 @@ public static class LessonReader
         LineBreakInline => " ",
         _ => "",
     };
+
+    sealed record Draft(string Heading, int Line, List<LessonBlock> Blocks);
 }

@@ -26,7 +26,7 @@ public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, I
     /// <param name="topics">Topics, whose order and clues the contents follow.</param>
     public static Library Of(IEnumerable<(string Path, string Text)> files, IReadOnlyList<Topic> topics)
     {
-        var read = files.ToList().AsParallel().AsOrdered().Select(f => LessonReader.Read(f.Path, f.Text).Lesson).OfType<Lesson>().ToList();
+        var read = SideBySide.Each([.. files], f => LessonReader.Read(f.Path, f.Text).Lesson).OfType<Lesson>().ToList();
         var lessons = read.Where(l => l.Topic.Length > 0 && !IsWords(l)).OrderBy(l => TopicPlace(l, topics)).ThenBy(l => l.Topic, StringComparer.Ordinal).ThenBy(l => Place(l, topics)).ThenBy(l => l.Id, StringComparer.Ordinal);
         return new Library(
             [.. lessons], Glossary.Of(read.Where(IsWords)), SourcesOf(read.Find(l => l.Path == SourcesFile)), [.. read.Where(l => l.Topic.Length == 0 && !IsWords(l) && l.Path is not (SourcesFile or PlainWordsFile)).OrderByDescending(l => l.Path, StringComparer.Ordinal)]);

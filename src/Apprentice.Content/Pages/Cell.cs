@@ -3,7 +3,7 @@ namespace Apprentice.Content.Pages;
 /// <summary>A piece of text with its line.</summary>
 /// <param name="Text">The text without marks of Markdown, trimmed.</param>
 /// <param name="Line">Line in the file, from 1.</param>
-readonly record struct Cell(string Text, int Line)
+sealed record Cell(string Text, int Line)
 {
     /// <summary>The cell of a column that its table does not have: blank, and without a line. The missing column is a fault already told.</summary>
     public static Cell Absent { get; } = new("", 0);
@@ -22,14 +22,19 @@ readonly record struct Cell(string Text, int Line)
     }
 
     /// <summary>What stands before and after the first separator; the second is blank without one.</summary>
-    public (Cell Before, Cell After) Cut(string separator)
+    public Halves Cut(string separator)
     {
         var at = Text.IndexOf(separator, StringComparison.Ordinal);
         return at < 0
-            ? (this, new Cell("", Line))
-            : (new Cell(Text[..at].Trim(), Line), new Cell(Text[(at + separator.Length)..].Trim(), Line));
+            ? new Halves(this, new Cell("", Line))
+            : new Halves(new Cell(Text[..at].Trim(), Line), new Cell(Text[(at + separator.Length)..].Trim(), Line));
     }
 
     /// <summary>True when the text is the word, whatever its case.</summary>
     public bool Is(string word) => string.Equals(Text, word, StringComparison.OrdinalIgnoreCase);
 }
+
+/// <summary>What stands before and after a separator.</summary>
+/// <param name="Before">Before it.</param>
+/// <param name="After">After it; blank without a separator.</param>
+sealed record Halves(Cell Before, Cell After);

@@ -7,6 +7,19 @@ sealed record Grid(IReadOnlyList<Cell> Header, IReadOnlyList<IReadOnlyList<Cell>
 {
     /// <summary>Line of the header.</summary>
     public int Line => Header[0].Line;
+
+    /// <summary>The cells of a column, whatever the case of its name; rows that end before it left out, none when the table has no such column.</summary>
+    public IEnumerable<Cell> Column(string name)
+    {
+        for (var at = 0; at < Header.Count; at++)
+        {
+            if (!Header[at].Is(name)) continue;
+            foreach (var row in Rows)
+            {
+                if (at < row.Count) yield return row[at];
+            }
+        }
+    }
 }
 
 /// <summary>A row of a table whose columns are known.</summary>

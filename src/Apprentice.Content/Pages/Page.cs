@@ -1,5 +1,4 @@
 using System.Text;
-using Markdig;
 using Markdig.Extensions.Tables;
 using Markdig.Syntax;
 using Markdig.Syntax.Inlines;
@@ -9,8 +8,6 @@ namespace Apprentice.Content.Pages;
 /// <summary>A Markdown file as headings, points and tables; prose is left out.</summary>
 sealed class Page
 {
-    static readonly MarkdownPipeline Pipeline = new MarkdownPipelineBuilder().UsePipeTables().UsePreciseSourceLocation().Build();
-
     Passage _current;
 
     Page()
@@ -34,16 +31,7 @@ sealed class Page
     /// <summary>The page of a text, or null when it is nested too deeply to be read.</summary>
     public static Page? Of(string text)
     {
-        MarkdownDocument document;
-        try
-        {
-            document = Markdown.Parse(text, Pipeline);
-        }
-        catch (ArgumentException)
-        {
-            return null;
-        }
-
+        if (Markup.Read(text) is not { } document) return null;
         var page = new Page();
         foreach (var block in document) page.Add(block);
         return page;
@@ -110,29 +98,55 @@ sealed class Page
         return new Grid(rows[0], rows[1..]);
     }
 
-    static IReadOnlyList<Cell> CellsOf(TableRow row) =>
-    [
-        .. row.OfType<TableCell>().Select(cell => new Cell(
-            string.Join(' ', cell.OfType<ParagraphBlock>().Select(paragraph => TextOf(paragraph.Inline))), row.Line + 1)),
-    ];
+    static IReadOnlyList<Cell> CellsOf(TableRow row)
+    {
+        var cells = new Cell[row.Count];
+        for (var at = 0; at < cells.Length; at++) cells[at] = new Cell(row[at] is TableCell cell ? TextOf(cell) : "", row.Line + 1);
+        return cells;
+    }
+
+    static string TextOf(TableCell cell) => cell is [ParagraphBlock only]
+        ? TextOf(only.Inline)
+        : string.Join(' ', cell.OfType<ParagraphBlock>().Select(paragraph => TextOf(paragraph.Inline)));
 
     static string TextOf(ContainerInline? inlines, char lineBreak = ' ')
     {
+        if (inlines?.FirstChild is LiteralInline { NextSibling: null } only) return only.Content.AsSpan().Trim().ToString();
         var text = new StringBuilder();
-        foreach (var inline in inlines?.Descendants() ?? [])
-        {
-            _ = inline switch
-            {
-                LiteralInline literal => text.Append(literal.Content.AsSpan()),
-                CodeInline code => text.Append(code.Content),
-                HtmlEntityInline entity => text.Append(entity.Transcoded.AsSpan()),
-                HtmlInline html => text.Append(html.Tag),
-                AutolinkInline link => text.Append(link.Url),
-                LineBreakInline => text.Append(lineBreak),
-                _ => text,
-            };
-        }
-
+        Write(inlines, text, lineBreak);
         return text.ToString().Trim();
+    }
+
+    static void Write(ContainerInline? inlines, StringBuilder text, char lineBreak)
+    {
+        for (var inline = inlines?.FirstChild; inline is not null; inline = inline.NextSibling)
+        {
+            switch (inline)
+            {
+                case LiteralInline literal:
+                    _ = text.Append(literal.Content.AsSpan());
+                    break;
+                case CodeInline code:
+                    _ = text.Append(code.Content);
+                    break;
+                case HtmlEntityInline entity:
+                    _ = text.Append(entity.Transcoded.AsSpan());
+                    break;
+                case HtmlInline html:
+                    _ = text.Append(html.Tag);
+                    break;
+                case AutolinkInline link:
+                    _ = text.Append(link.Url);
+                    break;
+                case LineBreakInline:
+                    _ = text.Append(lineBreak);
+                    break;
+                case ContainerInline container:
+                    Write(container, text, lineBreak);
+                    break;
+                default:
+                    break;
+            }
+        }
     }
 }

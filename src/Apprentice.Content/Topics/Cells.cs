@@ -45,7 +45,12 @@ sealed class Cells(Faults faults)
         if (rests > 1) faults.Add(line, $"{what} says \"rest\" {rests} times: once is enough.");
         else if (rests == 0 && Math.Abs(sum - 1) > Tolerance) faults.Add(line, $"{what} adds up to {sum:0.####}, not 1: write \"rest\" in one place.");
         else if (sum > 1 + Tolerance) faults.Add(line, $"{what} adds up to {sum:0.####} before \"rest\": nothing is left.");
-        return [.. shares.Zip(cells, (share, cell) => cell.Is("rest") ? Math.Max(0, 1 - sum) : share)];
+        for (var at = 0; at < shares.Length; at++)
+        {
+            if (cells[at].Is("rest")) shares[at] = Math.Max(0, 1 - sum);
+        }
+
+        return shares;
     }
 
     /// <summary>A length in mm.</summary>

@@ -10,8 +10,11 @@ static class ChannelReader
     public static IReadOnlyList<ClueChannel> Channels(Draft draft, Cell cell, Shows shows)
     {
         var channels = cell.Split(';').Select(piece => ChannelOf(draft, piece, shows)).OfType<ClueChannel>().ToArray();
-        foreach (var twice in channels.GroupBy(channel => channel.Channel).Where(group => group.Count() > 1))
-            draft.Faults.Add(cell, $"\"{Word(twice.Key)}\" stands twice.");
+        foreach (var channel in Enum.GetValues<Channel>())
+        {
+            if (channels.Count(own => own.Channel == channel) > 1) draft.Faults.Add(cell, $"\"{Word(channel)}\" stands twice.");
+        }
+
         return channels;
     }
 

@@ -6,7 +6,7 @@ namespace Apprentice.Content.Topics;
 /// <summary>Reads what can be looked at.</summary>
 static class ClueReader
 {
-    static readonly IReadOnlyList<(string Name, ClueFamily Family)> Families =
+    static readonly (string Name, ClueFamily Family)[] Families =
     [
         ("number or date", ClueFamily.NumberOrDate),
         ("size marking", ClueFamily.SizeMarking),

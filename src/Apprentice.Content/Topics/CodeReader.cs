@@ -28,7 +28,12 @@ static class CodeReader
 
     static CodeFinding FindingOf(Draft draft, Row row)
     {
-        var months = row["stands for"].Split(';').Select(piece => RangeOf(draft, piece)).OfType<(Month From, Month To)>().ToArray();
+        var months = new List<(Month From, Month To)>();
+        foreach (var piece in row["stands for"].Split(';'))
+        {
+            if (RangeOf(draft, piece) is { } range) months.Add(range);
+        }
+
         if (row["stands for"].IsBlank == row["share"].IsBlank)
             draft.Faults.Add(row.Line, $"The code \"{row["code"].Text}\" either stands for months or has a share of bikes that show it.");
         return new CodeFinding(row["code"].Text, draft.Cells.Needed(row, "text"), months, draft.Cells.Share(row["share"], 0)) { LooksLike = row["looks like"].Text };

@@ -26,8 +26,7 @@ static class DateChecks
         {
             if (clue.Shows is not Shows.Code code) continue;
             if (topic.Years.Count == 0) draft.Faults.Add(draft.LineOf(clue), $"The clue \"{clue.Id}\" reads the build date: add the section \"{Headings.Years}\".");
-            var months = MonthsOf(topic).SelectMany(month => Enumerable.Range(0, code.LagMonths + 1).Select(lag => month.Plus(-lag)));
-            if (First(months, month => !code.Findings.Any(finding => finding.Months.Any(range => Within(month, range.From, range.To)))) is { } missing)
+            if (First(Before(MonthsOf(topic), code.LagMonths), month => !code.Findings.Any(finding => finding.Months.Any(range => Within(month, range.From, range.To)))) is { } missing)
                 draft.Faults.Add(draft.LineOf(clue), $"The clue \"{clue.Id}\" has no code for {missing}{Because(code)}: add one.");
         }
     }
@@ -67,13 +66,52 @@ static class DateChecks
 
     static bool Within(Month month, Month? from, Month? to) => !(month < from) && !(month > to);
 
-    static Month? First(IEnumerable<Month> months, Func<Month, bool> which) => months.Where(which).Select(month => (Month?)month).Min();
+    static Month? First(IEnumerable<Month> months, Func<Month, bool> which)
+    {
+        Month? first = null;
+        foreach (var month in months)
+        {
+            if (!(month > first) && which(month)) first = month;
+        }
 
-    static IEnumerable<Month> MonthsOf(Topic topic) =>
-        topic.Lines.SelectMany(line => topic.Provenances.Select((_, index) => index).Where(index => line.Shares[index] > 0).SelectMany(index => MonthsOf(topic, line, index))).Distinct();
+        return first;
+    }
 
-    static IEnumerable<Month> MonthsOf(Topic topic, Line line, int provenance) =>
-        topic.Years.Where(year => year.Shares[provenance] > 0)
-            .SelectMany(year => Enumerable.Range(1, 12).Select(month => Month.Of(year.Year, month)))
-            .Where(month => Within(month, line.From, line.To));
+    /// <summary>The months, and those up to a lag before them.</summary>
+    static HashSet<Month> Before(IEnumerable<Month> months, int lag)
+    {
+        var before = new HashSet<Month>();
+        foreach (var month in months)
+        {
+            for (var back = 0; back <= lag; back++) _ = before.Add(month.Plus(-back));
+        }
+
+        return before;
+    }
+
+    /// <summary>The months in which bikes of the topic are built.</summary>
+    static HashSet<Month> MonthsOf(Topic topic)
+    {
+        var months = new HashSet<Month>();
+        foreach (var line in topic.Lines)
+        {
+            for (var p = 0; p < topic.Provenances.Count; p++)
+            {
+                if (line.Shares[p] > 0) months.UnionWith(MonthsOf(topic, line, p));
+            }
+        }
+
+        return months;
+    }
+
+    static IEnumerable<Month> MonthsOf(Topic topic, Line line, int provenance)
+    {
+        foreach (var year in topic.Years.Where(year => year.Shares[provenance] > 0))
+        {
+            for (var number = 1; number <= 12; number++)
+            {
+                if (Month.Of(year.Year, number) is var month && Within(month, line.From, line.To)) yield return month;
+            }
+        }
+    }
 }

@@ -44,7 +44,7 @@ static class DrawingReader
             Figure = figure.Id,
             Clues = [.. shown.Select(clue => clue.Id)],
             Part = part,
-            Fixed = values.Of(figure.Parameters.Select(p => (p, fields[p.Name])), part, kind: null, sized: findings.Count == 0),
+            Fixed = values.Of(name => fields[name], part, kind: null, sized: findings.Count == 0),
             Kinds = kinds,
             Findings = findings,
             Datums = datums,

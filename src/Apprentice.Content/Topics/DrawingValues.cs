@@ -10,16 +10,16 @@ sealed class DrawingValues(Draft draft, Figure figure, IReadOnlyList<Dimension> 
     public Figure Figure => figure;
 
     /// <summary>The values that are written, by name of the parameter.</summary>
-    /// <param name="cells">Parameters and what is written of them; blank ones keep what stands elsewhere.</param>
+    /// <param name="written">What is written of a parameter, by its name; a blank one keeps what stands elsewhere.</param>
     /// <param name="part">The part that is drawn, or null.</param>
     /// <param name="kind">The kind that is drawn, or null for all of the part.</param>
     /// <param name="sized">False where a true size would show the truth behind a finding.</param>
-    public IReadOnlyDictionary<string, FigureValue> Of(IEnumerable<(FigureParameter Parameter, Cell Cell)> cells, string? part, string? kind, bool sized)
+    public IReadOnlyDictionary<string, FigureValue> Of(Func<string, Cell> written, string? part, string? kind, bool sized)
     {
         var values = new Dictionary<string, FigureValue>(StringComparer.Ordinal);
-        foreach (var (parameter, cell) in cells.Where(pair => !pair.Cell.IsBlank))
+        foreach (var parameter in figure.Parameters)
         {
-            if (ValueOf(parameter, cell, part, kind, sized) is { } value) values[parameter.Name] = value;
+            if (written(parameter.Name) is { IsBlank: false } cell && ValueOf(parameter, cell, part, kind, sized) is { } value) values[parameter.Name] = value;
         }
 
         return values;

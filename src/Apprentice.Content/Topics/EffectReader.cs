@@ -24,12 +24,25 @@ static class EffectReader
         if (pieces.Length == 0 || !pieces.All(piece => names.Known(piece.Before, draft.Faults))) return [];
         if (pieces.Length == 1 && pieces[0].After.IsBlank) return [(pieces[0].Before.Text, 1)];
         var shares = draft.Cells.Whole([.. pieces.Select(piece => piece.After)], cell.Line, $"\"{cell.Text}\"");
-        return [.. pieces.Select((piece, index) => (piece.Before.Text, shares[index]))];
+        var choices = new (string Name, double Share)[pieces.Length];
+        for (var at = 0; at < pieces.Length; at++) choices[at] = (pieces[at].Before.Text, shares[at]);
+        return choices;
     }
 
     /// <summary>A share per finding, in order.</summary>
-    public static IReadOnlyList<double> Spread(IReadOnlyList<string> findings, IReadOnlyList<(string Name, double Share)> choices) =>
-        [.. findings.Select(finding => choices.Where(choice => string.Equals(choice.Name, finding, StringComparison.Ordinal)).Sum(choice => choice.Share))];
+    public static IReadOnlyList<double> Spread(IReadOnlyList<string> findings, IReadOnlyList<(string Name, double Share)> choices)
+    {
+        var spread = new double[findings.Count];
+        for (var at = 0; at < spread.Length; at++)
+        {
+            foreach (var (name, share) in choices)
+            {
+                if (string.Equals(name, findings[at], StringComparison.Ordinal)) spread[at] += share;
+            }
+        }
+
+        return spread;
+    }
 
     /// <summary>Names of the findings of a clue with a table or codes; none for a measured one.</summary>
     public static IReadOnlyList<string> FindingsOf(Clue clue) => clue.Shows switch

@@ -7,7 +7,8 @@ sealed class Fields
 {
     readonly Passage _passage;
     readonly Faults _faults;
-    readonly List<(string Field, Cell Value)> _all = [];
+    readonly List<Point> _all = [];
+    readonly Cell _blank;
 
     /// <summary>Reads the points of a passage; notes unknown and repeated ones.</summary>
     /// <param name="passage">The passage.</param>
@@ -18,18 +19,19 @@ sealed class Fields
     {
         _passage = passage;
         _faults = faults;
+        _blank = new Cell("", passage.Heading.Line);
         foreach (var bullet in passage.Bullets)
         {
             var (name, value) = bullet.Cut(":");
             var field = valid.FirstOrDefault(name.Is);
             if (field is null) faults.Add(bullet, $"There is no field \"{name.Text}\" here: use {Nearest.Or(Nearest.Of(name.Text, valid, 3))}.");
             else if (!several.Contains(field, StringComparer.Ordinal) && _all.Exists(other => Same(other.Field, field))) faults.Add(bullet, $"The field \"{field}\" stands twice.");
-            else _all.Add((field, value));
+            else _all.Add(new Point(field, value));
         }
     }
 
     /// <summary>A field; blank when it is not there.</summary>
-    public Cell this[string field] => All(field) is [var first, ..] ? first : new Cell("", _passage.Heading.Line);
+    public Cell this[string field] => _all.Find(point => Same(point.Field, field))?.Value ?? _blank;
 
     /// <summary>All points of a field that may stand several times.</summary>
     public IReadOnlyList<Cell> All(string field) => [.. _all.Where(point => Same(point.Field, field)).Select(point => point.Value)];
@@ -45,4 +47,6 @@ sealed class Fields
     }
 
     static bool Same(string one, string other) => string.Equals(one, other, StringComparison.Ordinal);
+
+    sealed record Point(string Field, Cell Value);
 }

@@ -40,7 +40,7 @@ sealed class LookReader(Draft draft, Passage entry, DrawingValues values)
         var before = draft.Faults.Count;
         foreach (var row in rows.Where(row => names.Known(row[column], draft.Faults)))
         {
-            var own = values.Of(values.Figure.Parameters.Select(p => (p, row[p.Name])), part, part is null ? null : row[column].Text, sized);
+            var own = values.Of(name => row[name], part, part is null ? null : row[column].Text, sized);
             if (!looks.TryAdd(row[column].Text, new DrawnLook(row[column].Text, own, []))) Twice(column, row[column]);
         }
 

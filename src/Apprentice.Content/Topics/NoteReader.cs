@@ -12,7 +12,7 @@ static class NoteReader
     /// <summary>A figure of the trade without a source.</summary>
     public const string CommonPractice = "common practice, no source";
 
-    static readonly IReadOnlyList<(string Name, PitfallClass Class)> Classes =
+    static readonly (string Name, PitfallClass Class)[] Classes =
     [
         ("swapped part", PitfallClass.SwappedPart),
         ("changed as a set", PitfallClass.ChangedAsSet),
@@ -44,8 +44,8 @@ static class NoteReader
         foreach (var cell in cells.Where(cell => cell.IsBlank || cell.Text.Contains(','))) draft.Faults.Add(cell, "A source needs a key without commas.");
         foreach (var again in cells.GroupBy(cell => cell.Text, StringComparer.Ordinal).SelectMany(group => group.Skip(1)))
             draft.Faults.Add(again, $"The source \"{again.Text}\" stands twice.");
-        foreach (var (cell, source) in cells.Join(register, cell => cell.Text, source => source.Key, (cell, source) => (cell, source), StringComparer.Ordinal))
-            draft.Faults.Add(cell, $"The source \"{cell.Text}\" stands in the register of sources already (\"{source.Text}\"): leave it out here.");
+        foreach (var twice in cells.Join(register, cell => cell.Text, source => source.Key, (cell, source) => new { Cell = cell, Source = source }, StringComparer.Ordinal))
+            draft.Faults.Add(twice.Cell, $"The source \"{twice.Cell.Text}\" stands in the register of sources already (\"{twice.Source.Text}\"): leave it out here.");
         return [.. rows.Select(row => new Source(row["key"].Text, draft.Cells.Needed(row, "source"))), .. register];
     }
 

@@ -39,12 +39,12 @@ static class PackageChecks
             draft.Faults.Add(at, $"{where} has no row from the start: add one with \"from\" left blank.");
         }
 
-        foreach (var together in builds.GroupBy(build => (build.From?.Opens, build.From?.Closes)))
+        foreach (var together in builds.GroupBy(build => new { build.From?.Opens, build.From?.Closes }))
         {
             var sum = together.Sum(build => build.Share);
             if (Math.Abs(sum - 1) > Tolerance)
                 draft.Faults.Add(draft.LineOf(together.First()), $"{where} has shares that add up to {sum:0.####}, not 1, in the rows with the same \"from\".");
-            if (together.Select(build => (build.From?.Told, build.From?.Pitfall)).Distinct().Count() > 1)
+            if (together.Select(build => new { build.From?.Told, build.From?.Pitfall }).Distinct().Count() > 1)
                 draft.Faults.Add(draft.LineOf(together.Last()), $"{where} has rows with the same \"from\": \"told\" and the pitfall must be the same too.");
         }
 

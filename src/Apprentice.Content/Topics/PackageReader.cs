@@ -20,7 +20,7 @@ static class PackageReader
         var fitted = rows.Select(row => Fitted(draft, row["fitted"])).ToArray();
         string[] parts = [.. fitted.FirstOrDefault(pairs => pairs is not null)?.Select(pair => pair.Part) ?? []];
         var shares = Shares(draft, rows);
-        var builds = rows.Select((row, index) => BuildOf(draft, row, parts, fitted[index], shares[row])).ToArray();
+        var builds = rows.Zip(fitted, (row, pairs) => BuildOf(draft, row, parts, pairs, shares[row])).ToArray();
         return draft.At(rows[0].Line, new Package(rows[0]["package"].Text, parts, builds));
     }
 
@@ -28,7 +28,7 @@ static class PackageReader
     static Dictionary<Row, double> Shares(Draft draft, IReadOnlyList<Row> rows)
     {
         var shares = new Dictionary<Row, double>(ReferenceEqualityComparer.Instance);
-        foreach (var together in rows.GroupBy(row => (row["lines"].Text, row["from"].Text)).Select(group => group.ToArray()))
+        foreach (var together in rows.GroupBy(row => new { Lines = row["lines"].Text, From = row["from"].Text }).Select(group => group.ToArray()))
         {
             Cell[] cells = [.. together.Select(row => row["share"])];
             var found = cells.Any(cell => cell.Is("rest"))
@@ -40,20 +40,20 @@ static class PackageReader
         return shares;
     }
 
-    static Build BuildOf(Draft draft, Row row, string[] parts, List<(string Part, string Kind)>? fitted, double share)
+    static Build BuildOf(Draft draft, Row row, string[] parts, List<Fitting>? fitted, double share)
     {
         if (fitted is not null && !fitted.Select(pair => pair.Part).Order(StringComparer.Ordinal).SequenceEqual(parts.Order(StringComparer.Ordinal), StringComparer.Ordinal))
             draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for: {string.Join(", ", parts)}.");
-        var kinds = parts.Select(part => fitted?.Find(pair => string.Equals(pair.Part, part, StringComparison.Ordinal)).Kind ?? "");
+        var kinds = parts.Select(part => fitted?.Find(pair => string.Equals(pair.Part, part, StringComparison.Ordinal))?.Kind ?? "");
         var lines = draft.Cells.List(row["lines"], draft.Lines);
         return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], share));
     }
 
     /// <summary>A kind per part, or null when they cannot be read.</summary>
-    static List<(string Part, string Kind)>? Fitted(Draft draft, Cell cell)
+    static List<Fitting>? Fitted(Draft draft, Cell cell)
     {
         var before = draft.Faults.Count;
-        var fitted = new List<(string Part, string Kind)>();
+        var fitted = new List<Fitting>();
         if (cell.IsBlank) draft.Faults.Add(cell, "What is fitted is missing: write bar: low; stem: long.");
         foreach (var piece in cell.Split(';'))
         {
@@ -61,7 +61,7 @@ static class PackageReader
             if (!draft.Parts.Known(part, draft.Faults) || !draft.KindsOf(part.Text).Known(kind, draft.Faults)) continue;
             if (fitted.Exists(pair => string.Equals(pair.Part, part.Text, StringComparison.Ordinal)))
                 draft.Faults.Add(cell, $"The part \"{part.Text}\" is fitted twice.");
-            fitted.Add((part.Text, kind.Text));
+            fitted.Add(new Fitting(part.Text, kind.Text));
         }
 
         return draft.Faults.Count == before && !cell.IsBlank ? fitted : null;
@@ -77,7 +77,7 @@ static class PackageReader
         }
 
         Cell[] pieces = [.. row["from"].Split(',')];
-        var (opens, closes) = pieces.Length > 0 ? pieces[0].Cut(" to ") : (row["from"], row["from"]);
+        var (opens, closes) = pieces.Length > 0 ? pieces[0].Cut(" to ") : new Halves(row["from"], row["from"]);
         var first = draft.Cells.Month(opens);
         var last = closes.IsBlank ? first : draft.Cells.Month(closes);
         if (last < first || (last == first && !closes.IsBlank)) draft.Faults.Add(row.Line, $"The running change closes in {last}, not after it opens in {first}.");
@@ -91,4 +91,6 @@ static class PackageReader
         if (told is null || pieces.Length > 2) draft.Faults.Add(pieces[1], $"\"{pieces[1].Text}\" is not understood: write 2013-11 to 2015-01, told 2014-06.");
         return told;
     }
+
+    sealed record Fitting(string Part, string Kind);
 }

@@ -13,7 +13,7 @@ static class PlateReader
     const int Fewest = 2;
     const int Most = 6;
 
-    static readonly IReadOnlyList<(string Name, Surface Surface)> Surfaces =
+    static readonly (string Name, Surface Surface)[] Surfaces =
     [
         ("number plate", Surface.NumberPlate),
         ("tyre wall", Surface.TyreWall),
@@ -53,8 +53,8 @@ static class PlateReader
         Writings(draft, rows, shows as Shows.Code, longest);
         if (draft.Faults.Count > before) return null;
         var decoys = shows is Shows.Code code ? code.Decoys.Select(d => d.Name).ToArray() : [];
-        var others = rows.Skip(1).ToLookup(r => Array.FindIndex(decoys, r["is"].Is) >= 0);
-        return new Plate(surface, [WritingOf(rows[0]), .. decoys.Select(d => WritingOf(others[true].First(r => r["is"].Is(d)))), .. others[false].Select(WritingOf)]);
+        var others = rows.Skip(1).ToList();
+        return new Plate(surface, [WritingOf(rows[0]), .. decoys.Select(d => WritingOf(others.First(r => r["is"].Is(d)))), .. others.Where(r => !decoys.Any(r["is"].Is)).Select(WritingOf)]);
     }
 
     static Writing WritingOf(Row row) => new(row["writing"].Text, row["is"].Text, row["says"].Text, row["where"].Text);
@@ -64,7 +64,7 @@ static class PlateReader
     static IEnumerable<Cell> Described(Passage entry) => Column(entry, "described");
 
     static IEnumerable<Cell> Column(Passage entry, string name) =>
-        entry.Grids.SelectMany(g => g.Header.Select((cell, i) => (cell, i)).Where(c => c.cell.Is(name)).SelectMany(c => g.Rows.Where(r => c.i < r.Count).Select(r => r[c.i]))).Where(c => !c.IsBlank);
+        entry.Grids.SelectMany(grid => grid.Column(name)).Where(cell => !cell.IsBlank);
 
     static Surface SurfaceOf(Draft draft, Cell cell)
     {
@@ -80,15 +80,15 @@ static class PlateReader
     // The characters of each finding: there, told apart, understood. The length of the longest comes out.
     static int Characters(Draft draft, Passage entry, Shows shows)
     {
-        IReadOnlyList<(string Id, string Looks)> findings = shows switch
+        IReadOnlyList<Finding> findings = shows switch
         {
-            Shows.Table table => [.. table.Findings.Select(f => (f.Id, f.LooksLike))],
-            Shows.Code code => [.. code.Findings.Select(f => (f.Id, f.LooksLike))],
+            Shows.Table table => [.. table.Findings.Select(f => new Finding(f.Id, f.LooksLike))],
+            Shows.Code code => [.. code.Findings.Select(f => new Finding(f.Id, f.LooksLike))],
             _ => [],
         };
         var cells = LooksLike(entry).ToList();
-        foreach (var (id, _) in findings.Where(f => f.Looks.Length == 0))
-            draft.Faults.Add(entry.Heading, $"The finding \"{id}\" needs its characters in the column \"looks like\": write them, or {Engine.Topics.Plate.Worn}, or {Engine.Topics.Plate.Nothing}.");
+        foreach (var bare in findings.Where(f => f.Looks.Length == 0))
+            draft.Faults.Add(entry.Heading, $"The finding \"{bare.Id}\" needs its characters in the column \"looks like\": write them, or {Engine.Topics.Plate.Worn}, or {Engine.Topics.Plate.Nothing}.");
         foreach (var cell in cells)
         {
             if (PatternText.Texts(cell.Text) > 0) draft.Faults.Add(cell, "\"looks like\" gives the characters that {text} stands for, so {text} cannot stand in it.");
@@ -123,4 +123,6 @@ static class PlateReader
         else if (PatternText.Length(pattern.Text) + (texts * longest) is > Longest and var length)
             draft.Faults.Add(pattern, $"\"{pattern.Text}\" can be {length} characters long: at most {Longest}.");
     }
+
+    sealed record Finding(string Id, string Looks);
 }

@@ -13,7 +13,7 @@ static class PublishedReader
     public static IReadOnlyList<PublishedSize> Sizes(Draft draft)
     {
         var rows = draft.Rows(Headings.Published, new Shape(["name", "of", "size", "source"]));
-        foreach (var again in rows.GroupBy(r => (r["name"].Text, r["of"].Text)).SelectMany(g => g.Skip(1)))
+        foreach (var again in rows.GroupBy(r => new { Name = r["name"].Text, Of = r["of"].Text }).SelectMany(g => g.Skip(1)))
             draft.Faults.Add(again.Line, $"\"{again["name"].Text}\", {again["of"].Text}, stands twice among the published sizes.");
         return [.. rows.Select(row => SizeOf(draft, row))];
     }

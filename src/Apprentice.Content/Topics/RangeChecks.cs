@@ -27,7 +27,7 @@ static class RangeChecks
             var size = topic.Dimensions.First(other => string.Equals(other.Id, measured.Dimension, StringComparison.Ordinal));
             var error = clue.Channels.Select(channel => channel.ExtraError).DefaultIfEmpty(0).Max();
             var u = Math.Sqrt((measured.Uncertainty * measured.Uncertainty) + (error * error));
-            (double Factor, double Offset)[] ways = [(1, 0), .. measured.Slips.Select(slip => (slip.Factor, slip.Offset))];
+            Way[] ways = [new(1, 0), .. measured.Slips.Select(slip => new Way(slip.Factor, slip.Offset))];
             var ends = Real(topic, size).SelectMany(spread => ways.SelectMany(way =>
                 Ends(spread, measured.Scale * way.Factor, (measured.Offset * way.Factor) + way.Offset, u))).ToArray();
             if (ends.Length > 0) Check(draft, draft.LineOf(measured), $"Readings of \"{clue.Id}\"", ends, measured.Low, measured.High);
@@ -41,24 +41,31 @@ static class RangeChecks
             draft.Faults.Add(line, $"{what} reach from {Math.Floor(from):0} to {Math.Ceiling(to):0} mm, the range only from {low:0.#} to {high:0.#} mm: widen it.");
     }
 
-    static IEnumerable<double> Ends((double Low, double High, double Sigma) spread, double slope, double intercept, double u)
+    static IEnumerable<double> Ends(Means spread, double slope, double intercept, double u)
     {
         var sigma = Math.Sqrt((slope * slope * spread.Sigma * spread.Sigma) + (u * u));
         return [(slope * spread.Low) + intercept - (Reach * sigma), (slope * spread.High) + intercept + (Reach * sigma)];
     }
 
     /// <summary>Lowest and highest mean and the standard deviation of each kind, everything that moves the size included.</summary>
-    static List<(double Low, double High, double Sigma)> Real(Topic topic, Dimension size)
+    static List<Means> Real(Topic topic, Dimension size)
     {
         var shifts = topic.Events.SelectMany(happened => happened.Effects).OfType<Effect.Shift>()
             .Where(shift => string.Equals(shift.Dimension, size.Id, StringComparison.Ordinal)).ToArray();
         var down = shifts.Sum(shift => Math.Min(0, shift.Millimetres));
         var up = shifts.Sum(shift => Math.Max(0, shift.Millimetres));
         var variance = shifts.Sum(shift => shift.Spread * shift.Spread);
-        return
-        [
-            .. size.Nominals.Zip(size.Spreads).Where(pair => pair.First is not null)
-                .Select(pair => ((pair.First ?? 0) + down, (pair.First ?? 0) + up, Math.Sqrt((pair.Second * pair.Second) + variance))),
-        ];
+        var real = new List<Means>();
+        for (var at = 0; at < size.Nominals.Count; at++)
+        {
+            var spread = size.Spreads[at];
+            if (size.Nominals[at] is { } nominal) real.Add(new Means(nominal + down, nominal + up, Math.Sqrt((spread * spread) + variance)));
+        }
+
+        return real;
     }
+
+    sealed record Means(double Low, double High, double Sigma);
+
+    sealed record Way(double Factor, double Offset);
 }

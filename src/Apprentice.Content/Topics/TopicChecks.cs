@@ -46,7 +46,7 @@ static class TopicChecks
 
     static void FitRules(Draft draft, Topic topic)
     {
-        foreach (var rules in topic.FitRules.GroupBy(rule => (rule.Part, rule.HostKind)))
+        foreach (var rules in topic.FitRules.GroupBy(rule => new { rule.Part, rule.HostKind }))
         {
             var part = topic.Parts.First(other => Same(other.Id, rules.Key.Part));
             if (rules.Select(rule => rule.Kind).Distinct(StringComparer.Ordinal).Count() == part.Kinds.Count)

@@ -14,13 +14,19 @@ public static class TopicReader
     /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
     /// <param name="text">The file's text.</param>
     /// <param name="register">The register of sources, whose keys need no row in the file; null for none.</param>
-    public static TopicReading Read(string file, string text, IReadOnlyList<Source>? register = null)
+    public static TopicReading Read(string file, string text, IReadOnlyList<Source>? register = null) => Read(file, text, () => register ?? []);
+
+    /// <summary>The topic of a file, or every fault of the file; never an exception, whatever the text.</summary>
+    /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
+    /// <param name="text">The file's text.</param>
+    /// <param name="register">The register of sources; asked for when the file's tables are read, so that it can be read at the same time.</param>
+    public static TopicReading Read(string file, string text, Func<IReadOnlyList<Source>> register)
     {
         var faults = new Faults(file);
         var lines = text.ReplaceLineEndings("\n");
         if (Page.Of(lines) is not { } page)
         {
-            faults.Add(1, "Lists or quotes are nested too deeply to be read: a topic file needs headings, points and tables only.");
+            faults.Add(1, $"{Markup.TooDeep}: a topic file needs headings, points and tables only.");
             return new TopicReading(null, faults.InOrder());
         }
 
@@ -28,7 +34,7 @@ public static class TopicReader
         var draft = new Draft(page, faults);
         PageChecks.Check(page, faults);
         if (!Draft.WellShaped(id)) faults.Add(1, $"\"{id}\" is no short name of a topic: call the file by lower-case letters, digits and hyphens, then .md.");
-        var topic = TopicOf(draft, id, VersionOf(lines), Named(lines, register ?? []));
+        var topic = TopicOf(draft, id, VersionOf(lines), Named(lines, register()));
         TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
     }

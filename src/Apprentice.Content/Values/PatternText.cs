@@ -32,27 +32,29 @@ public static class PatternText
     public static IReadOnlyList<Sign> Write(string pattern, string text, Rng rng) =>
         [.. Pieces(pattern).SelectMany(p => p is { Hole: true, Text: Text } ? Write(text, "", rng).Select(s => s with { OfText = true }) : Signs(p, rng))];
 
-    static IEnumerable<Sign> Signs((bool Hole, string Text) piece, Rng rng) => piece switch
+    static IEnumerable<Sign> Signs(Piece piece, Rng rng) => piece switch
     {
         (true, "A") => [new Sign(Letters[rng.Below(Letters.Length)], OfText: false)],
         (true, _) => [new Sign(Digits[rng.Below(Digits.Length)], OfText: false)],
         _ => piece.Text.Select(c => new Sign(c, OfText: false)),
     };
 
-    static List<(bool Hole, string Text)> Pieces(string pattern)
+    static List<Piece> Pieces(string pattern)
     {
-        var pieces = new List<(bool Hole, string Text)>();
+        var pieces = new List<Piece>();
         for (var at = 0; at < pattern.Length;)
         {
             var open = pattern.IndexOf('{', at);
             var close = open < 0 ? -1 : pattern.IndexOf('}', open);
             if (close < 0) open = pattern.Length;
-            if (open > at) pieces.Add((false, pattern[at..open]));
-            if (close > open) pieces.Add((true, pattern[(open + 1)..close]));
+            if (open > at) pieces.Add(new Piece(false, pattern[at..open]));
+            if (close > open) pieces.Add(new Piece(true, pattern[(open + 1)..close]));
             at = close > open ? close + 1 : pattern.Length;
         }
         return pieces;
     }
+
+    sealed record Piece(bool Hole, string Text);
 }
 
 /// <summary>A character of a writing.</summary>

@@ -26,12 +26,12 @@ static class CheckCommand
         var register = lessons is null ? Shelf.RegisterOf(Shelf.OfLessons(null)) : Shelf.RegisterOf(lessons);
         var files = shelves.SelectMany(s => s.Files).ToList();
         var texts = files.Select(f => (f.Name, Text: f.Text(), IsLesson: IsLesson(f.Name))).ToList();
-        var topics = texts.Where(f => !f.IsLesson).AsParallel().AsOrdered().Select(f => TopicReader.Read(f.Name, f.Text, register)).ToList();
-        var check = lessons is null || topics.Count == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
+        var topics = SideBySide.Each([.. texts.Where(f => !f.IsLesson)], f => TopicReader.Read(f.Name, f.Text, register));
+        var check = lessons is null || topics.Length == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
         List<Fault> faults =
         [
             .. topics.SelectMany(t => t.Faults),
-            .. texts.Where(f => f.IsLesson).AsParallel().AsOrdered().SelectMany(f => LessonCheck.Faults(f.Name, f.Text, link => IsThere(f.Name, link))),
+            .. SideBySide.Each([.. texts.Where(f => f.IsLesson)], f => LessonCheck.Faults(f.Name, f.Text, link => IsThere(f.Name, link))).SelectMany(f => f),
             .. check?.Faults() ?? [],
         ];
         var reading = check is null || lessons is null ? null : ReadingText.Of(check, lessons);

@@ -1,4 +1,5 @@
 using System.Reflection;
+using Apprentice.Content;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
@@ -98,9 +99,8 @@ public sealed class Shelf
     /// <summary>What reading every topic came to, by alphabet; read on all processors.</summary>
     public IReadOnlyList<TopicReading> ReadAll()
     {
-        var register = _register.Value;
-        var texts = _files.Select(f => (f.Name, Text: f.Text())).ToList();
-        return [.. texts.AsParallel().AsOrdered().Select(f => TopicReader.Read(f.Name, f.Text, register))];
+        var register = Task.Run(() => _register.Value);
+        return SideBySide.Each(_files, f => TopicReader.Read(f.Name, f.Text(), () => register.GetAwaiter().GetResult()));
     }
 
     /// <summary>Every topic, by alphabet.</summary>
