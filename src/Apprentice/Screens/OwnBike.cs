@@ -36,11 +36,6 @@ sealed record OwnBike(
             : "").Where(s => s.Length > 0),
     ];
 
-    /// <summary>Safety looks that found something else than all in order, though no stop sign: play, a creak.</summary>
-    public IReadOnlyList<Finding> NotSound =>
-        [.. Findings.Where(f => f.Seen is Seen.Named named && Clue(f.Clue) is { Safety: true, Shows: Shows.Table table }
-            && !Same(table.Findings[0].Id, named.Id) && table.Findings.First(t => Same(t.Id, named.Id)).Stop.Length == 0)];
-
     /// <summary>True when something was found that can tell which part it is.</summary>
     public bool TellsMore => Findings.Any(f => !Clue(f.Clue).Safety);
 

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Screens;
 
@@ -17,7 +18,7 @@ static class OwnSheet
             text.Add(Words.Of("own.stop-first-of-all"));
         }
         text.AddRange(bike.Blind.Select(bike.Clue).Where(c => c.Safety).Select(c => Words.Of("own.not-looked", ("look", c.Name))));
-        text.AddRange(bike.NotSound.Select(f => Words.Of("own.not-sound", ("look", words.Clue(f.Clue)), ("seen", words.Seen(f)))));
+        text.AddRange(SafetyLook.NotSound(bike.Topic, bike.Findings).Select(f => Words.Of("own.not-sound", ("look", words.Clue(f.Clue)), ("seen", words.Seen(f)))));
         if (bike.Stops.Count == 0 || bike.TellsMore) text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
         if (Guide.DoNotGoTogether(reasoning))
         {

@@ -123,7 +123,7 @@ public sealed class OwnBikeTests
         Assert.Equal(walked.Findings, kept.Findings.Where(f => f.Finding.Seen is not Seen.Hidden).Select(f => f.Finding));
         Assert.Equal(walked.Blind, kept.Findings.Where(f => f.Finding.Seen is Seen.Hidden).Select(f => f.Finding.Clue));
         Assert.Contains("in the notebook now", talk.Text, StringComparison.Ordinal);
-        Assert.Contains("My own bike", talk.Keys("00").Text, StringComparison.Ordinal);
+        Assert.Contains("My own bike", talk.Keys("0").Text, StringComparison.Ordinal);
     }
 
     [Fact]
