@@ -31,7 +31,7 @@ static class SizeNames
     {
         var bare = text.All(c => char.IsDigit(c) || c is '/' or '.' or ' ');
         if (bare && !text.Contains('/') && !text.Contains('.')) return null;
-        return char.IsDigit(text[0]) && LengthText.TryParse(bare && text.Contains('/') ? $"{text} in" : text, out var mm) && mm > 0 ? mm : null;
+        return char.IsDigit(text[0]) && LengthText.TryParseTyped(bare && text.Contains('/') ? $"{text} in" : text, out var mm) && mm > 0 ? mm : null;
     }
 
     static IEnumerable<string> Names(double mm)

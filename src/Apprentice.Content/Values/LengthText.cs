@@ -23,6 +23,17 @@ public static class LengthText
         return double.IsFinite(millimetres);
     }
 
+    /// <summary>Reads a length as a person types a reading: as <see cref="TryParse"/>, and <c>27,2</c> with a decimal comma.</summary>
+    /// <remarks>A comma and three figures (<c>1,953</c>) may part thousands, and is refused. Source of the comma: ISO 80000-1, decimal sign.</remarks>
+    /// <param name="text">The text.</param>
+    /// <param name="millimetres">The length in mm, at most 1e9 away from 0.</param>
+    public static bool TryParseTyped(string text, out double millimetres)
+    {
+        var comma = text.IndexOf(',');
+        var figures = comma < 0 ? 0 : text[(comma + 1)..].TakeWhile(char.IsAsciiDigit).Count();
+        return TryParse(figures is 1 or 2 ? $"{text[..comma]}.{text[(comma + 1)..]}" : text, out millimetres);
+    }
+
     /// <summary>Reads <c>60 to 180 mm</c>: the unit at the end holds for both ends unless the first has its own.</summary>
     internal static bool TryParseRange(string text, out double low, out double high)
     {

@@ -45,7 +45,7 @@ public sealed record StandView(Workbench Bench, Bike Bike, LogEntry.BikeAsked As
     /// <summary>Clues that cannot be seen on this bike by the way it is seen now.</summary>
     public IReadOnlyList<string> Blind => [.. Findings.Where(f => f.Seen is Seen.Hidden && f.Channel == Bike.Channel).Select(f => f.Clue).Distinct(StringComparer.Ordinal)];
 
-    IEnumerable<Clue> Reachable => Topic.Clues.Where(c => c.Channels.Any(k => k.Channel == Bike.Channel) && (Bike.Channel != Channel.Bench || ToolLevel.Of(c.Tool) <= Bike.Tools));
+    IEnumerable<Clue> Reachable => Topic.Clues.Where(c => c.Channels.Any(k => k.Channel == Bike.Channel) && (Bike.Channel != Channel.Bench || ToolLevel.Of(Topic, c) <= Bike.Tools));
 
     /// <summary>How often a clue was found in any way.</summary>
     public int Times(string clue) => Findings.Count(f => f.Clue == clue);
@@ -74,6 +74,9 @@ public sealed record StandView(Workbench Bench, Bike Bike, LogEntry.BikeAsked As
         Seen.Reading reading => clue.Shows is Shows.Measured m && reading.Millimetres >= m.Low && reading.Millimetres <= m.High,
         _ => true,
     };
+
+    /// <summary>The words by which other questions on the bike share a finding: of line and build date only, else empty.</summary>
+    public static string Shared(Clue clue, Finding finding) => clue.Node is Node.OfLine or Node.OfDate ? TextOf(clue, finding) ?? "" : "";
 
     /// <summary>The words of a named finding, or null where the clue does not have it.</summary>
     public static string? TextOf(Clue clue, Finding finding) => finding.Seen is not Seen.Named named ? null : clue.Shows switch

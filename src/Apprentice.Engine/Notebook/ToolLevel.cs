@@ -1,3 +1,5 @@
+using Apprentice.Engine.Topics;
+
 namespace Apprentice.Engine.Notebook;
 
 /// <summary>How much a check asks for: 1 eyes and hands, 2 also a rule or a tape, 3 anything else that measures.</summary>
@@ -10,10 +12,16 @@ public static class ToolLevel
     /// <param name="tool">The words of the topic.</param>
     public static int Of(string tool) => tool switch
     {
-        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") => All,
+        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") || Has(tool, "remover") => All,
         _ when Has(tool, "rule") || Has(tool, "tape") => 2,
         _ => 1,
     };
+
+    /// <summary>The level of a check: of its tool, and of what must come off for it.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="clue">One of its clues.</param>
+    public static int Of(Topic topic, Clue clue) =>
+        Math.Max(Of(clue.Tool), topic.Accesses.Where(a => a.Id == clue.Access).Select(a => Of(a.Name)).DefaultIfEmpty(1).Max());
 
     static bool Has(string text, string word) => text.Contains(word, StringComparison.OrdinalIgnoreCase);
 }

@@ -43,7 +43,7 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
         {
             var finding = Finding(topic, item);
             var clue = topic.Clues.First(c => c.Id == finding.Clue);
-            _entries.Add(new LogEntry.BikeFound(_number, topic.Id, finding, clue.Node is Node.OfLine or Node.OfDate ? StandView.TextOf(clue, finding) ?? "" : ""));
+            _entries.Add(new LogEntry.BikeFound(_number, topic.Id, finding, StandView.Shared(clue, finding)));
         }
 
         if (bike.Field("truth") is { } truth) _entries.Add(new LogEntry.BikeConfirmed(_number, topic.Id, topic.Version, Truth(topic, truth.Only("parts", "events", "line", "built")), []));

@@ -62,7 +62,7 @@ static class FindingText
     /// <exception cref="Complaint">It is no length, or outside the tool's range.</exception>
     public static double Millimetres(string clue, Shows.Measured measured, string written)
     {
-        if (!LengthText.TryParse(written, out var read))
+        if (!LengthText.TryParseTyped(written, out var read))
             throw new Complaint($"{clue}: '{written}' is no length; {LengthText.Forms}.", ExitCode.Usage);
         return read >= measured.Low && read <= measured.High
             ? Math.Round(read / measured.Step, MidpointRounding.AwayFromZero) * measured.Step

@@ -43,7 +43,7 @@ sealed record FractionDrill() : DrillSkill("fractions", "drill.fractions", "dril
         Prompt = Words.Of("drill.fractions-mm", ("fraction", Fraction(sixteenths))),
         Beside = Words.Of("drill.fractions-beside"),
         Example = "12.7",
-        Parse = text => LengthText.TryParse(text, out var mm) ? mm : null,
+        Parse = text => LengthText.TryParseTyped(text, out var mm) ? mm : null,
         Right = sixteenths * Inch / 16,
         Tolerance = 0.25,
         Why = Words.Of("drill.fractions-times", ("fraction", Fraction(sixteenths)), ("sixteenths", sixteenths), ("mm", Mm(sixteenths))),

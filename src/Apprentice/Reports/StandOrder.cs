@@ -18,7 +18,7 @@ static class StandOrder
         var advice = OrderAdvice.Of(view.Topic, view.Want, view.Reasoning);
         return
         [
-            .. view.SafetyFirst.Select(c => Words.Of("own.not-looked", ("look", c.Name))),
+            .. Cautions(view),
             .. advice.SelectMany(a => OfLine(notebook, view, a)),
             .. view.Want.AlsoChanges.Length > 0 ? [Words.Of("own.also", ("text", view.Want.AlsoChanges))] : Array.Empty<string>(),
             .. advice.Any(a => a.Hurts.Count > 0) ? [.. advice.SelectMany(a => a.Hurts).Distinct(StringComparer.Ordinal), Words.Of("own.hurt")] : Array.Empty<string>(),
@@ -26,6 +26,13 @@ static class StandOrder
             Words.Of("stand.not-listed"),
         ];
     }
+
+    /// <summary>Safety looks that were not taken, those that cannot be seen among them, or found something though no stop sign.</summary>
+    public static IEnumerable<string> Cautions(StandView view) =>
+    [
+        .. SafetyLook.NotTaken(view.Topic, view.Findings).Select(c => Words.Of("own.not-looked", ("look", c.Name))),
+        .. SafetyLook.NotSound(view.Topic, view.Findings).Select(f => Words.Of("own.not-sound", ("look", new TopicWords(view.Topic).Clue(f.Clue)), ("seen", StandWords.Finding(view.Topic, f)))),
+    ];
 
     /// <summary>What a choice is expected to lose. Where a wrong one can hurt nothing is said in money.</summary>
     public static string Loses(OrderAdvice advice, Option option) => advice.Hurts.Count > 0 ? "" : option.WrongShare < Worth || option.Choice is Choice.Wait or Choice.Ask

@@ -37,15 +37,16 @@ static class StandSheets
             new SheetSection(Words.Of("stand.card-note"), [Words.Of("own.list-only"), .. views.Any(Hurts) ? [Words.Of("own.hurt")] : Array.Empty<string>()]),
         ]);
 
-    /// <summary>Three sentences for the customer: what it is, what happens now, and what if it does not fit.</summary>
+    /// <summary>Three sentences for the customer: what it is, what happens now, and what if it does not fit. With several questions the first two for each.</summary>
     /// <param name="views">The questions.</param>
     public static IReadOnlyList<string> Customer(IReadOnlyList<StandView> views)
     {
         if (views.Any(v => v.Reasoning.Stops.Count > 0)) return [Words.Of("stand.tell-stop"), Words.Of("stand.tell-look"), Words.Of("stand.tell-call")];
         return
         [
-            .. views.Select(What),
-            .. views.Select(Happens),
+            .. views.Count > 1
+                ? views.Select(v => Words.Of("stand.tell-each", ("want", v.Want.Name), ("what", What(v)), ("happens", Happens(v))))
+                : [.. views.Select(What), .. views.Select(Happens)],
             Words.Of(views.SelectMany(Choices).Any(c => c is Choice.Order) ? "stand.tell-back" : "stand.tell-metal"),
         ];
     }
@@ -56,7 +57,7 @@ static class StandSheets
         var kinds = view.Reasoning.Parts.Select(p => p.Settled
             ? Words.Of("stand.tell-is", ("part", words.Part(p.Part)), ("kind", words.Class(p.Part, p.Classes[p.Leading].Kinds)))
             : Words.Of("stand.tell-open", ("part", words.Part(p.Part)), ("kinds", string.Join($" {Words.Of("stand.tell-or")} ", p.Survivors.Take(3).Select(s => words.Class(p.Part, p.Classes[s].Kinds))))));
-        return Words.Of("stand.tell-what", ("n", view.Findings.Count(f => f.Seen is not Seen.Hidden)), ("kinds", Spoken.List([.. kinds])));
+        return Words.Of("stand.tell-what", ("n", view.Findings.Count(f => f.Seen is not Seen.Hidden)), ("kinds", string.Join("; ", kinds.Select((k, i) => i == 0 ? k : Spoken.Lower(k)))));
     }
 
     static string Happens(StandView view)
@@ -85,7 +86,7 @@ static class StandSheets
         var lines = OrderAdvice.Of(view.Topic, view.Want, view.Reasoning).Select(a => Words.Of(
             "stand.line", ("line", a.Line.Name),
             ("choice", view.Bike.DecisionOf(view.Topic.Id, a.Line.Id) is { } decision ? StandOrder.Decided(notebook, view.Topic, decision) : Words.Of("stand.advised", ("choice", new TopicWords(view.Topic).Choice(a.Best.Choice))))));
-        return view.Want.AlsoChanges.Length > 0 ? [.. lines, Words.Of("own.also", ("text", view.Want.AlsoChanges))] : lines;
+        return [.. StandOrder.Cautions(view), .. lines, .. view.Want.AlsoChanges.Length > 0 ? [Words.Of("own.also", ("text", view.Want.AlsoChanges))] : Array.Empty<string>()];
     }
 
     static bool Hurts(StandView view) => view.Topic.Spares.Any(s => s.Hazard && view.Want.OrderLines.Any(l => string.Equals(l.Id, s.OrderLine, StringComparison.Ordinal)));

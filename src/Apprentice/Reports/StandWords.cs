@@ -26,7 +26,7 @@ static class StandWords
 
     /// <summary>What stops the bike: never ride it, and whom to ask.</summary>
     public static IReadOnlyList<string> Stops(StandView view) =>
-        [.. view.Reasoning.Stops.Select(s => Words.Of("stand.stop", ("text", Spoken.Capital(s.TrimEnd('.')) + ".")))];
+        [.. view.Reasoning.Stops.Select(s => Words.Of(s.Contains("ride", StringComparison.OrdinalIgnoreCase) ? "stand.stop" : "stand.stop-ride", ("text", Spoken.Capital(s.TrimEnd('.')) + ".")))];
 
     /// <summary>What is settled and what is not, a sentence a part.</summary>
     public static IReadOnlyList<string> Standing(StandView view)

@@ -39,7 +39,7 @@ sealed record FirstStartScreen : ChoiceScreen
     protected override Turn Take(World world, int line) => line switch
     {
         0 => Start.Job(world),
-        1 => Turn.To(new OwnWantScreen(this)),
+        1 => Turn.To(OwnTopicScreen.Of(world, this)),
         2 => Turn.To(new WorkshopNameScreen(this)),
         _ => Turn.To(ExampleScreen.Of(world)),
     };

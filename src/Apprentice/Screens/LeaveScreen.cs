@@ -55,7 +55,7 @@ sealed record LeaveScreen(Screen Below) : ChoiceScreen
         .. world.History.Workshop is not null ? ["page"] : Array.Empty<string>(),
         .. Below is HomeScreen && world.Person is not null ? ["records"] : Array.Empty<string>(),
         .. Below is HomeScreen && NewsScreen.All(world).Count > 0 ? ["news"] : Array.Empty<string>(),
-        .. Below is HomeScreen && world.History.Workshop is null ? ["stand"] : Array.Empty<string>(),
+        .. Below is HomeScreen or FirstStartScreen && world.History.Workshop is null ? ["stand"] : Array.Empty<string>(),
     ];
 
     static string Name(World world, string line) => line switch

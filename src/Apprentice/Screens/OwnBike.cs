@@ -1,5 +1,7 @@
+using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 
@@ -17,6 +19,7 @@ sealed record OwnBike(
     Workbench Bench, Want Want, string Provenance, int Tools, IReadOnlyList<Finding> Findings, IReadOnlyList<string> Blind, OwnBike? Before)
 {
     const int Readings = 3;
+    const int Others = 2;
 
     /// <summary>The topic.</summary>
     public Topic Topic => Bench.Topic;
@@ -33,11 +36,14 @@ sealed record OwnBike(
             : "").Where(s => s.Length > 0),
     ];
 
+    /// <summary>True when something was found that can tell which part it is.</summary>
+    public bool TellsMore => Findings.Any(f => !Clue(f.Clue).Safety);
+
     /// <summary>Number of the question.</summary>
     public int Number => Findings.Count + Blind.Count + 1;
 
     IEnumerable<Clue> Offer => Topic.Clues.Where(c =>
-        c.Channels.Any(k => k.Channel == Channel.Bench) && ToolLevel.Of(c.Tool) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
+        c.Channels.Any(k => k.Channel == Channel.Bench) && ToolLevel.Of(Topic, c) <= Tools && !Blind.Contains(c.Id, StringComparer.Ordinal));
 
     /// <summary>The next question: stop signs first, then what tells most for its minutes; null when nothing helps any more.</summary>
     /// <param name="reasoning">What the findings amount to.</param>
@@ -46,8 +52,29 @@ sealed record OwnBike(
     {
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
-        if (reasoning.Ripe && !further) return null;
+        if (reasoning.Ripe && !further && reasoning.Decisions.All(IsOrder)) return null;
         return reasoning.Next.FirstOrDefault(n => Times(n.Clue) < Readings) is { } next ? Clue(next.Clue) : null;
+    }
+
+    /// <summary>Checks that the tools at hand do not allow and that would tell most: at most two, and none once all is settled.</summary>
+    /// <param name="reasoning">What the findings amount to.</param>
+    public IReadOnlyList<Clue> Beyond(Reasoning reasoning) => Tools == ToolLevel.All || Stops.Count > 0 || reasoning.Parts.All(p => p.Settled)
+        ? []
+        : [.. (this with { Tools = ToolLevel.All }).Reasoning.Next.Select(n => Clue(n.Clue)).Where(c => ToolLevel.Of(Topic, c) > Tools).Take(Others)];
+
+    /// <summary>What puts this bike into the notebook: the bike, what is asked, all that was found and what cannot be seen.</summary>
+    /// <param name="world">What is known.</param>
+    public IReadOnlyList<LogEntry> Kept(World world)
+    {
+        var number = world.History.Notebook.NextBike;
+        var routine = world.History.Notebook.IsRoutine(null, DateOnly.FromDateTime(world.Now.DateTime));
+        return
+        [
+            new LogEntry.BikePut(number, world.Person, Words.Of("own.title"), null, routine, Channel.Bench, Tools),
+            new LogEntry.BikeAsked(number, Topic.Id, Topic.Version, Want.Id, Provenance),
+            .. Findings.Concat(Blind.Select(b => new Finding(b, Channel.Bench, new Seen.Hidden())))
+                .Select(f => new LogEntry.BikeFound(number, Topic.Id, f, StandView.Shared(Clue(f.Clue), f))),
+        ];
     }
 
     /// <summary>The clue of a short name.</summary>
@@ -75,6 +102,8 @@ sealed record OwnBike(
             { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below) { Cursor = Cursor.None },
         };
     }
+
+    static bool IsOrder(LineDecision decision) => decision.Best.Choice is Choice.Order or Choice.OrderTwo;
 
     static bool Same(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
 }

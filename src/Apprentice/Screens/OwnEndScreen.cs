@@ -16,13 +16,16 @@ sealed record OwnEndScreen(OwnBike Bike, IReadOnlyList<string> Paragraphs, bool 
     public override bool Slow => Open;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of(Bike.Stops.Count > 0 ? "own.stop-title" : "own.end"),
         Bike.Topic.Title,
         [.. Paragraphs.Select(t => t.Length == 0 ? (Block)new Block.Gap() : new Block.Text(t.TrimStart(), t.Length - t.TrimStart().Length))],
         [
             Words.Of("own.keys-print"), Words.Of("own.keys-more"), .. Open ? [Words.Of("own.keys-further")] : Array.Empty<string>(),
-            Words.Of("own.keys-home"), Words.Of("key.esc-back"), Words.Of("key.help"),
+            Words.Of("own.keys-keep"), Words.Of("own.keys-home"), Words.Of("key.back"), Words.Of("key.help"),
         ])
     {
         Foot = Note.Length > 0 ? [new Block.Text(Note)] : [],
@@ -32,10 +35,11 @@ sealed record OwnEndScreen(OwnBike Bike, IReadOnlyList<string> Paragraphs, bool 
     public override Turn Press(World world, Input key) => key switch
     {
         { Letter: 'S' or '1' } => new Turn(this, [], Sheet: new Sheet(Words.Of("own.file"), Text(), note => this with { Note = note })),
-        { Digit: 2 } => Turn.To(new OwnWantScreen(Start.Home(world))),
+        { Digit: 2 } => Turn.To(OwnTopicScreen.Of(world, this)),
         { Digit: 3 } when Open => Turn.To(Bike.Screen(Below, further: true)),
-        { Press: Screens.Press.Enter } or { Digit: 0 } => Turn.To(Start.Home(world)),
-        { Press: Screens.Press.Esc } => OwnQuestion.Back(Bike, Below),
+        { Digit: 4 } => Turn.To(new BikeScreen(world.History.Notebook.NextBike, new StandScreen(Start.Home(world)), Words.Of("own.kept")), Bike.Kept(world)),
+        { Press: Screens.Press.Enter } => Turn.To(Start.Home(world)),
+        { IsBack: true } => OwnQuestion.Back(Bike, Below),
         _ => Turn.To(this),
     };
 

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -8,13 +9,16 @@ namespace Apprentice.Screens;
 sealed record OwnFromScreen(OwnBike Bike, Screen Below) : ChoiceScreen
 {
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,
         [
             new Block.Text(Words.Of("own.from")),
             new Block.Gap(),
-            new Block.Table([new("")], Rows(Bike.Topic.Provenances.Select(p => (string[])[Spoken.Capital(p.Card)]))),
+            new Block.Table([new("")], Rows(Bike.Topic.Provenances.Select(p => (string[])[From(p)]))),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
@@ -27,4 +31,12 @@ sealed record OwnFromScreen(OwnBike Bike, Screen Below) : ChoiceScreen
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    // The topic speaks of customers; for the two sorts that every topic has, the owner is spoken to.
+    static string From(Provenance provenance) => provenance.Id switch
+    {
+        "own" => Words.Of("own.from-own"),
+        "lot" => Words.Of("own.from-lot"),
+        _ => Spoken.Capital(provenance.Card),
+    };
 }

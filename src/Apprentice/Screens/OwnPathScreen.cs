@@ -17,6 +17,9 @@ sealed record OwnPathScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,

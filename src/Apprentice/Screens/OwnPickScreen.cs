@@ -16,6 +16,9 @@ sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,

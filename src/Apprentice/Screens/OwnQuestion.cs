@@ -31,7 +31,7 @@ static class OwnQuestion
     /// <summary>How far it is, or empty before the first check.</summary>
     public static string SoFar(OwnBike bike, Reasoning reasoning)
     {
-        if (!bike.Findings.Any(f => !bike.Clue(f.Clue).Safety)) return "";
+        if (!bike.TellsMore) return "";
         var part = reasoning.Parts[0];
         var leading = part.Classes[part.Leading];
         return Words.Of(

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Screens;
 
@@ -11,9 +12,14 @@ static class OwnSheet
     {
         var words = new TopicWords(bike.Topic);
         List<string> text = [];
-        if (bike.Stops.Count > 0) text.AddRange(bike.Stops.Select(s => Words.Of("own.stop", ("text", Spoken.Capital(s.TrimEnd('.')) + "."))));
+        if (bike.Stops.Count > 0)
+        {
+            text.AddRange(bike.Stops.Select(s => Spoken.Capital(s.TrimEnd('.')) + "."));
+            text.Add(Words.Of("own.stop-first-of-all"));
+        }
         text.AddRange(bike.Blind.Select(bike.Clue).Where(c => c.Safety).Select(c => Words.Of("own.not-looked", ("look", c.Name))));
-        text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
+        text.AddRange(SafetyLook.NotSound(bike.Topic, bike.Findings).Select(f => Words.Of("own.not-sound", ("look", words.Clue(f.Clue)), ("seen", words.Seen(f)))));
+        if (bike.Stops.Count == 0 || bike.TellsMore) text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
         if (Guide.DoNotGoTogether(reasoning))
         {
             text.Add(Words.Of("own.conflict"));
@@ -22,8 +28,9 @@ static class OwnSheet
         text.Add("");
         if (bike.Stops.Count == 0)
         {
-            text.AddRange(reasoning.Decisions.Select(d => Spoken.Capital(Words.Of("own.order", ("line", Line(bike, d)), ("choice", words.Choice(d.Best.Choice))))));
+            text.AddRange(reasoning.Decisions.Select(d => Spoken.Capital(Words.Of("own.order", ("line", Line(bike, d)), ("choice", d.Best.Choice is Choice.Ask ? Words.Of("own.ask") : words.Choice(d.Best.Choice))))));
             if (bike.Want.AlsoChanges.Length > 0) text.Add(Words.Of("own.also", ("text", bike.Want.AlsoChanges)));
+            if (bike.Beyond(reasoning) is [_, ..] beyond) text.Add(Words.Of("own.beyond", ("checks", Spoken.List([.. beyond.Select(c => $"{c.Name} ({c.Tool})")]))));
             if (Hurts(bike)) text.Add(Words.Of("own.hurt"));
             text.Add("");
         }

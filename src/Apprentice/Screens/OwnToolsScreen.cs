@@ -13,6 +13,9 @@ sealed record OwnToolsScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("own.title"),
         Bike.Topic.Title,

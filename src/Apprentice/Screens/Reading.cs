@@ -17,7 +17,7 @@ static class Reading
         millimetres = 0;
         wrong = "";
         if (text.Length == 0) wrong = Words.Of("reading.empty");
-        else if (!LengthText.TryParse(text, out millimetres)) wrong = Words.Of("reading.number", ("text", text));
+        else if (!LengthText.TryParseTyped(text, out millimetres)) wrong = Words.Of("reading.number", ("text", text));
         else if (millimetres < measured.Low || millimetres > measured.High)
             wrong = Words.Of("reading.range", ("mm", millimetres.ToString("0.##")), ("low", measured.Low), ("high", measured.High));
         millimetres = Math.Round(millimetres / measured.Step, MidpointRounding.AwayFromZero) * measured.Step;

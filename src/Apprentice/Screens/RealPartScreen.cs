@@ -58,7 +58,7 @@ sealed record RealPartScreen(RealSet Set, int Series, IReadOnlyList<int> Order, 
     {
         millimetres = 0;
         if (text.Length == 0) return Words.Of("scale.empty", ("example", Set.Tool.Example));
-        if (!LengthText.TryParse(text, out millimetres)) return Words.Of("scale.number", ("text", text), ("example", Set.Tool.Example));
+        if (!LengthText.TryParseTyped(text, out millimetres)) return Words.Of("scale.number", ("text", text), ("example", Set.Tool.Example));
         return millimetres >= Set.Low && millimetres <= Set.High
             ? null
             : Words.Of("real.range", ("mm", millimetres.ToString("0.##")), ("set", Words.Of(Set.Name)), ("low", Set.Low), ("high", Set.High));

@@ -19,7 +19,7 @@ static class ScaleReading
         var inches = task.Scale is Scale.Ruled { Inches: true };
         var example = inches ? "12 3/8 in" : task.Scale is Scale.Vernier ? "31.15" : "310";
         if (text.Length == 0) wrong = Words.Of("scale.empty", ("example", example));
-        else if (!LengthText.TryParse(text, out millimetres)) wrong = Words.Of("scale.number", ("text", text), ("example", example));
+        else if (!LengthText.TryParseTyped(text, out millimetres)) wrong = Words.Of("scale.number", ("text", text), ("example", example));
         else if (IsBare(text) && (inches || text.Contains('/')))
             wrong = Words.Of("scale.unit", ("text", text), ("unit", Words.Of(inches ? "scale.unit-inches" : "scale.unit-mm")));
         else if (millimetres < task.Low || millimetres > task.High) wrong = inches ? OutsideInches(millimetres, task) : Outside(millimetres, task);

@@ -16,6 +16,9 @@ abstract record Screen
     /// <summary>True when a key may need a moment of work: the window says so meanwhile.</summary>
     public virtual bool Slow => false;
 
+    /// <summary>What help says on this screen, in words that begin with "help".</summary>
+    public virtual IReadOnlyList<string> HelpParts => HelpScreen.Practice;
+
     /// <summary>The number of the job on this screen, or null.</summary>
     public virtual int? Job => null;
 

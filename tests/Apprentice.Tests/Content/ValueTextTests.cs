@@ -62,4 +62,24 @@ public sealed class ValueTextTests
     [InlineData("9999999999")]
     [InlineData("--3")]
     public void Other_lengths_are_refused(string text) => Assert.False(LengthText.TryParse(text, out _));
+
+    // The decimal sign is a comma or a point on the line. Source: ISO 80000-1, decimal sign.
+    [Theory]
+    [InlineData("27,2", 27.2)]
+    [InlineData("12,09 in", 307.086)]
+    [InlineData("1,95cm", 19.5)]
+    [InlineData("310", 310)]
+    [InlineData("12 1/4 in", 311.15)]
+    public void A_typed_reading_may_have_a_decimal_comma(string text, double length)
+    {
+        Assert.True(LengthText.TryParseTyped(text, out var read));
+        Assert.Equal(length, read, 1e-9);
+    }
+
+    [Theory]
+    [InlineData("1,953")]
+    [InlineData("27,")]
+    [InlineData("1,9,5")]
+    [InlineData("27.2,5")]
+    public void A_comma_that_may_part_thousands_is_refused(string text) => Assert.False(LengthText.TryParseTyped(text, out _));
 }

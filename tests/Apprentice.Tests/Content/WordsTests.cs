@@ -130,7 +130,7 @@ public sealed partial class WordsTests
     static IEnumerable<string> Parts() =>
     [
         .. Enum.GetNames<Aspect>(), .. Enum.GetNames<MarkWord>(), .. Enum.GetNames<InShort>(),
-        "what", "fair", "not-settled", "first", "keys", "plain", "data", "part", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
+        "what", "fair", "not-settled", "first", "keys", "plain", "data", "part", "real", "real-first", "real-hidden", "real-open", "try", "own", "workshop", "example", "go-on", "who", "eyes", "rule", "caliper",
         "stay", "help", "pause", "quit",
     ];
 

@@ -1,4 +1,6 @@
 using Apprentice.Content;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 using Apprentice.Screens;
 
@@ -61,6 +63,80 @@ public sealed class OwnBikeTests
         for (var n = 0; n < 15 && talk.Screen is OwnPickScreen; n++) talk.Keys("0");
         var end = Assert.IsType<OwnEndScreen>(talk.Screen);
         Assert.Contains(end.Paragraphs, p => p.StartsWith("Not looked at: Safety look at the rim's side.", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_stop_sign_ends_it_without_guesses_or_an_order()
+    {
+        var end = Assert.IsType<OwnEndScreen>(new Talk([Corpus.Topic("rim-size")]).Keys(ToWalk + "22").Screen);
+        Assert.Contains("First a qualified mechanic looks at it. Before that nothing is ordered, and nobody rides the bike.", end.Paragraphs);
+        Assert.DoesNotContain(end.Paragraphs, p => p.Contains("not settled", StringComparison.Ordinal) || p.Contains("order now", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void What_a_safety_look_found_without_stopping_is_told_before_the_order()
+    {
+        var talk = new Talk([Corpus.Topic("bar-sizes")]).Keys(ToWalk + "212");
+        for (var n = 0; n < 20 && talk.Screen is not OwnEndScreen; n++) talk.Keys(talk.Screen is OwnReadScreen ? "0{Enter}" : "0");
+        var end = Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.Contains("Does the bar turn: holds, but creaks. Let a qualified mechanic look at it before anybody rides.", end.Paragraphs);
+    }
+
+    [Fact]
+    public void Not_settled_goes_on_asking_and_then_names_what_other_tools_would_tell()
+    {
+        var talk = new Talk([Corpus.Topic("seatpost")]).Keys(ToWalk + "21");
+        Assert.IsType<OwnPickScreen>(talk.Screen);
+        for (var n = 0; n < 20 && talk.Screen is not OwnEndScreen; n++) talk.Keys(talk.Screen is OwnReadScreen ? "0{Enter}" : "0");
+        var end = Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.Contains("Seatpost: do not order yet. Ask at a shop, with the old part when you can.", end.Paragraphs);
+        Assert.Contains(end.Paragraphs, p => p.StartsWith("With other tools these checks would tell more:", StringComparison.Ordinal) && p.Contains("(caliper)", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void A_check_behind_a_remover_is_not_asked_of_a_rule()
+    {
+        var topic = Corpus.Topic("freewheel");
+        var under = Assert.Single(topic.Clues, c => c.Access is "sprockets-off" && ToolLevel.Of(c.Tool) == 1);
+        Assert.Equal(ToolLevel.All, ToolLevel.Of(topic, under));
+    }
+
+    [Fact]
+    public void Another_bike_loses_nothing()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2100{Enter}140{Enter}");
+        var end = talk.Text;
+        Assert.Equal(end, talk.Keys("20").Text);
+        Assert.IsType<OwnReadScreen>(talk.Keys("0").Screen);
+    }
+
+    [Fact]
+    public void It_is_kept_in_the_notebook_with_all_that_was_found()
+    {
+        var talk = new Talk([Corpus.Topic("rim-size")]).Keys(ToWalk + "21");
+        for (var n = 0; n < 20 && talk.Screen is not OwnEndScreen; n++) talk.Keys(talk.Screen is OwnReadScreen read ? read.ClueId is "round" ? "1953{Enter}" : "0{Enter}" : "0");
+        var walked = Assert.IsType<OwnEndScreen>(talk.Screen).Bike;
+        Assert.NotEmpty(walked.Findings);
+        Assert.NotEmpty(walked.Blind);
+        Assert.IsType<BikeScreen>(talk.Keys("4").Screen);
+        var kept = Assert.Single(talk.World.History.Notebook.Bikes);
+        Assert.Equal(walked.Findings, kept.Findings.Where(f => f.Finding.Seen is not Seen.Hidden).Select(f => f.Finding));
+        Assert.Equal(walked.Blind, kept.Findings.Where(f => f.Finding.Seen is Seen.Hidden).Select(f => f.Finding.Clue));
+        Assert.Contains("in the notebook now", talk.Text, StringComparison.Ordinal);
+        Assert.Contains("My own bike", talk.Keys("0").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_notebook_is_there_on_the_first_start() =>
+        Assert.IsType<StandScreen>(new Talk([Corpus.Sample]).Keys("05").Screen);
+
+    [Fact]
+    public void Many_topics_are_asked_for_first_and_made_up_ones_are_left_out()
+    {
+        var topics = Directory.GetFiles(Path.Combine(Corpus.Root, "question-bank"), "*.md").Select(f => Corpus.Topic(Path.GetFileNameWithoutExtension(f))).ToList();
+        var first = Assert.IsType<OwnTopicScreen>(new Talk(topics).Keys("2").Screen);
+        Assert.Equal(topics.Where(t => t.State != TopicState.Draft).Select(t => t.Id), first.Benches.Select(b => b.Topic.Id));
+        Assert.Contains("Nothing is marked", new Talk(topics).Keys("2?").Text, StringComparison.Ordinal);
     }
 
     [Fact]

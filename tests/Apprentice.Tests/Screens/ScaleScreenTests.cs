@@ -61,7 +61,7 @@ public sealed class ScaleScreenTests
 
     [Theory]
     [InlineData("rule", "", "Type what you read, for example 310.")]
-    [InlineData("rule", "27,2", "\"27,2\" is not a length. Type what you read, for example 310.")]
+    [InlineData("rule", "1,272", "\"1,272\" is not a length. Type what you read, for example 310.")]
     [InlineData("rule", "12 3/8", "Write the unit with \"12 3/8\": mm or in. This scale is in mm.")]
     [InlineData("inches", "12.25", "Write the unit with \"12.25\": mm or in. This scale is in inches.")]
     [InlineData("rule", "9000", "9000 mm cannot be read here. The tool reads from 1 to 600 mm. Look at the unit.")]

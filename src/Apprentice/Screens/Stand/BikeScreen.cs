@@ -23,6 +23,9 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
     public IReadOnlyList<StandView> Views(World world) => StandView.Of(Of(world), world.Stand);
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world)
     {
         var (bike, views) = (Of(world), Views(world));

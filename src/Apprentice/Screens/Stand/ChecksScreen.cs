@@ -15,6 +15,9 @@ sealed record ChecksScreen(BikeScreen Below) : ChoiceScreen
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world)
     {
         var several = Below.Views(world).Count > 1;
@@ -70,6 +73,9 @@ sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel
     public StandView View(World world) => Below.Views(world).First(v => string.Equals(v.Topic.Id, Topic, StringComparison.Ordinal));
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world)
     {
         var clue = Clue(world);
@@ -113,10 +119,9 @@ sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel
     public Turn Found(World world, Seen seen)
     {
         var (clue, finding) = (Clue(world), new Finding(ClueId, Channel, seen));
-        var words = clue.Node is Node.OfLine or Node.OfDate ? StandView.TextOf(clue, finding) ?? "" : "";
         return Turn.To(
             Below with { Cursor = default, Note = Words.Of("stand.written", ("clue", clue.Name), ("seen", StandWords.Finding(View(world).Topic, finding))) },
-            new LogEntry.BikeFound(Below.Number, Topic, finding, words));
+            new LogEntry.BikeFound(Below.Number, Topic, finding, StandView.Shared(clue, finding)));
     }
 
     /// <inheritdoc/>
@@ -138,6 +143,9 @@ sealed record FoundPickScreen(CheckScreen Check, string Note = "") : ChoiceScree
 {
     /// <inheritdoc/>
     public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
@@ -178,6 +186,9 @@ sealed record FoundReadScreen(CheckScreen Check) : FieldScreen
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world) => new(
         StandWords.Title(Check.Below.Of(world)),
         StandWords.Seen(Check.Channel),
@@ -200,6 +211,9 @@ sealed record FindingsScreen(BikeScreen Below) : ChoiceScreen
 {
     /// <inheritdoc/>
     public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
@@ -242,6 +256,9 @@ sealed record FindingScreen(BikeScreen Below, int Index) : ChoiceScreen
 
     /// <inheritdoc/>
     public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
 
     /// <inheritdoc/>
     public override Page Show(World world)

@@ -15,6 +15,9 @@ sealed record OrderScreen(BikeScreen Below, string Note = "") : ChoiceScreen
     public override bool Slow => true;
 
     /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
+
+    /// <inheritdoc/>
     public override Page Show(World world)
     {
         var views = Below.Views(world);
@@ -58,6 +61,9 @@ sealed record DecideScreen(OrderScreen Below, int Line) : ChoiceScreen
 
     /// <inheritdoc/>
     public override bool Slow => true;
+
+    /// <inheritdoc/>
+    public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
 
     /// <inheritdoc/>
     public override Page Show(World world)
