@@ -28,26 +28,42 @@ public static class LearnedRates
     /// <param name="notebook">The notebook.</param>
     public static IReadOnlyList<Learned> Of(Topic topic, BenchNotebook notebook) => Of(topic, [.. notebook.Bikes.Where(b => b.Put.Routine)]);
 
-    /// <summary>Event rates among puzzling bikes, "bikes we asked about": a population of its own, which never counts for the others.</summary>
-    /// <param name="topic">The topic.</param>
-    /// <param name="notebook">The notebook.</param>
-    public static IReadOnlyList<Learned> AskedAbout(Topic topic, BenchNotebook notebook) =>
-        [.. Of(topic, [.. notebook.Bikes.Where(b => !b.Put.Routine)]).Where(l => l.Sort == LearnedSort.EventRate)];
-
     /// <summary>Figures from some bikes; those about which no bike says anything are left out.</summary>
     /// <param name="topic">The topic.</param>
     /// <param name="bikes">The bikes.</param>
     public static IReadOnlyList<Learned> Of(Topic topic, IReadOnlyList<Bike> bikes)
     {
-        var known = bikes.Select(b => (Bike: b, Truth: b.TruthOf(topic.Id)?.Truth, Asked: b.Asked.FirstOrDefault(a => a.Topic == topic.Id)))
-            .Where(k => k is { Truth: not null, Asked: not null }).Select(k => new KnownBike(k.Bike, k.Truth ?? throw new ArgumentNullException(nameof(bikes)), (k.Asked ?? throw new ArgumentNullException(nameof(bikes))).Provenance)).ToList();
+        var known = KnownOf(topic, bikes);
         return
         [
-            .. topic.Provenances.SelectMany((p, i) => topic.Events.Select(e => RateOf(e, p.Id, e.Rates[i], known))).Where(l => l.Bikes > 0),
-            .. topic.Provenances.SelectMany((p, i) => LinesOf(topic, p.Id, i, known)),
+            .. topic.Provenances.Where(p => !p.IsPuzzling).SelectMany(p => Population(topic, p.Id, p.Id, [.. known.Where(k => k.Provenance == p.Id)])),
             .. LearnedGrids.Spreads(topic, known),
             .. LearnedGrids.Windows(topic, known),
         ];
+    }
+
+    /// <summary>Bikes whose truth is known. One that is said to come from puzzling bikes, or from where the topic knows none, comes from what stands for it.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="bikes">The bikes.</param>
+    public static IReadOnlyList<KnownBike> KnownOf(Topic topic, IEnumerable<Bike> bikes) =>
+    [
+        .. from bike in bikes
+           let asked = bike.Asked.FirstOrDefault(a => a.Topic == topic.Id)
+           let truth = bike.TruthOf(topic.Id)?.Truth
+           where asked is not null && truth is not null
+           let source = topic.Provenances.First(p => p.Id == StandView.ProvenanceIn(topic, asked.Provenance))
+           select new KnownBike(bike, truth, source.Like ?? source.Id),
+    ];
+
+    /// <summary>Event rates and shares of lines of one population; those about which no bike says anything are left out.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="name">What the population is called in the figures.</param>
+    /// <param name="like">The provenance whose figures were held before.</param>
+    /// <param name="known">Its bikes.</param>
+    public static IReadOnlyList<Learned> Population(Topic topic, string name, string like, IReadOnlyList<KnownBike> known)
+    {
+        var index = topic.Provenances.ToList().FindIndex(p => p.Id == like);
+        return [.. topic.Events.Select(e => RateOf(e, name, e.Rates[index], known)).Where(l => l.Bikes > 0), .. LinesOf(topic, name, index, known)];
     }
 
     /// <summary>A share after so many bikes.</summary>
@@ -65,7 +81,7 @@ public static class LearnedRates
 
     static Learned RateOf(BikeEvent happened, string provenance, double before, IReadOnlyList<KnownBike> known)
     {
-        var counted = known.Where(k => k.Provenance == provenance && CanHappen(happened, k.Truth)).ToList();
+        var counted = known.Where(k => CanHappen(happened, k.Truth)).ToList();
         var hits = counted.Count(k => k.Truth.Events.Contains(happened.Id));
         var (mean, low, high) = Share(before, EventWeight, hits, counted.Count);
         return new Learned(LearnedSort.EventRate, happened.Id, provenance, before, hits, counted.Count, mean, low, high);
@@ -84,7 +100,7 @@ public static class LearnedRates
 
     static IEnumerable<Learned> LinesOf(Topic topic, string provenance, int index, IReadOnlyList<KnownBike> known)
     {
-        var lines = known.Where(k => k.Provenance == provenance && k.Truth.Line is not null).Select(k => k.Truth.Line).ToList();
+        var lines = known.Where(k => k.Truth.Line is not null).Select(k => k.Truth.Line).ToList();
         if (lines.Count == 0 || topic.Lines.Count < 2) return [];
         return topic.Lines.Select(l =>
         {

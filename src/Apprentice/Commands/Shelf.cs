@@ -1,4 +1,5 @@
 using System.Reflection;
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
@@ -110,6 +111,9 @@ public sealed class Shelf
     /// <summary>The topic of that name.</summary>
     /// <exception cref="Complaint">There is no topic of that name, or its file has faults.</exception>
     public Topic Topic(string id) => TopicOf(Read(id), id);
+
+    /// <summary>The same topics with the workshop's changes over them.</summary>
+    public Shelf Under(WorkshopCopy copy) => new(Folder, [.. _files.Select(f => new ContentFile(f.Name, () => copy.Text(WorkshopCopy.Topics + PathOf(f.Name)) ?? f.Text()))], () => _register.Value);
 
     static Topic TopicOf(TopicReading reading, string id) => reading.Topic ?? throw new Complaint(
             $"The topic {id} has {Plural.Of(reading.Faults.Count, "fault")}; the first is {reading.Faults[0]}", ExitCode.Fault);

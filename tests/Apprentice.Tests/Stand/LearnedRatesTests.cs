@@ -69,16 +69,6 @@ public sealed class LearnedRatesTests
     }
 
     [Fact]
-    public void Puzzling_bikes_make_a_population_of_their_own()
-    {
-        var bikes = new Bikes(Sample).Add(routine: true, Bikes.Truth("older", [])).Add(routine: false, Bikes.Truth("newer", ["bar-to-newer"]));
-        var counted = LearnedRates.Of(Sample, bikes.Notebook).Single(l => l.Key == "event bar-to-newer own");
-        var asked = LearnedRates.AskedAbout(Sample, bikes.Notebook).Single(l => l.Key == "event bar-to-newer own");
-        Assert.Equal((0, 1), (counted.Hits, counted.Bikes));
-        Assert.Equal((1, 1), (asked.Hits, asked.Bikes));
-    }
-
-    [Fact]
     public void An_event_of_some_lines_is_counted_on_bikes_known_to_be_such()
     {
         var bikes = new Bikes(Sample).Add(routine: true, Bikes.Truth("older", [], line: null)).Add(routine: true, Bikes.Truth("newer", [], "electric")).Add(routine: true, Bikes.Truth("older", ["bar-to-older"], "basic"));
