@@ -35,7 +35,7 @@ static class WindowReader
     {
         if (pieces.Length < 2) return null;
         var told = pieces[1].Text.StartsWith(Told, StringComparison.OrdinalIgnoreCase) ? draft.Cells.Month(new Cell(pieces[1].Text[Told.Length..].Trim(), pieces[1].Line)) : null;
-        if (told is null || pieces.Length > 2) draft.Faults.Add(pieces[1], $"\"{pieces[1].Text}\" is not understood: write 2013-11 to 2015-01, told 2014-06, and where the months come from: , source and its mark.");
+        if (told is null || pieces.Length > 2) draft.Faults.Add(pieces[1], $"\"{pieces[1].Text}\" is not understood: write 2013-11 to 2015-01, told 2014-06, source judgement.");
         return told;
     }
 }

@@ -178,7 +178,7 @@ public sealed class BikeFaultTests
         {
             Sample.Bar, "| stem     |          | 2016-05 to 2017-07   |",
             "| stem     |          | 2016-05 to 2017-07, tell 2017  |",
-            "\"tell 2017\" is not understood: write 2013-11 to 2015-01, told 2014-06.", null
+            "\"tell 2017\" is not understood: write 2013-11 to 2015-01, told 2014-06, source judgement.", null
         },
         {
             Sample.Bar, "| stem     | basic    |                      |",

@@ -69,7 +69,7 @@ public sealed class AskedScreensTests
     [InlineData("20", false)]
     public void A_new_bike_can_come_from_there_unless_it_is_routine(string card, bool offered)
     {
-        var talk = Yard.Talk(Known(12)).Keys(Let + "00000" + "41red folder{Enter}" + card + "{Enter}" + "1" + "1");
+        var talk = Yard.Talk(Known(12)).Keys(Let + "00000" + "41{Enter}red folder{Enter}" + card + "{Enter}" + "1" + "1");
         Golden.Same($"asked-new-{(offered ? "puzzling" : "routine")}", talk.Text);
         Assert.Equal(offered, talk.Text.Contains("It puzzles us", StringComparison.Ordinal));
         talk.Keys("3");
