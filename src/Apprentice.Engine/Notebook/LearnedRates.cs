@@ -70,9 +70,9 @@ public static class LearnedRates
     /// <param name="before">The topic's share, 0 to 1.</param>
     /// <param name="weight">Its weight in bikes, greater than 0.</param>
     /// <param name="hits">How often it was seen.</param>
-    /// <param name="bikes">Of how many bikes.</param>
+    /// <param name="bikes">Of how many bikes; one on which it would show only sometimes counts as that much.</param>
     /// <returns>Mean and the two ends that leave out <see cref="Tail"/> each.</returns>
-    public static (double Mean, double Low, double High) Share(double before, double weight, int hits, int bikes)
+    public static (double Mean, double Low, double High) Share(double before, double weight, int hits, double bikes)
     {
         var held = Math.Clamp(before, LeastRate, 1 - LeastRate);
         var (a, b) = ((weight * held) + hits, (weight * (1 - held)) + bikes - hits);
@@ -81,22 +81,27 @@ public static class LearnedRates
 
     static Learned RateOf(BikeEvent happened, string provenance, double before, IReadOnlyList<KnownBike> known)
     {
-        var counted = known.Where(k => CanHappen(happened, k.Truth)).ToList();
-        var hits = counted.Count(k => k.Truth.Events.Contains(happened.Id));
-        var (mean, low, high) = Share(before, EventWeight, hits, counted.Count);
+        var counted = known.Select(k => (Hit: k.Truth.Events.Contains(happened.Id), Weight: WeightOf(happened, k.Truth))).Where(k => k.Weight > 0).ToList();
+        var hits = counted.Count(k => k.Hit);
+        var (mean, low, high) = Share(before, EventWeight, hits, counted.Sum(k => k.Weight));
         return new Learned(LearnedSort.EventRate, happened.Id, provenance, before, hits, counted.Count, mean, low, high);
     }
 
-    // An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only where that can be told.
-    static bool CanHappen(BikeEvent happened, BikeTruth truth) => (truth.Events.Contains(happened.Id) || happened.Effects.OfType<Effect.ChangeKind>().All(c => WouldShow(c, truth)))
-        && (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
-        && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
-        && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+    // How likely the event would show on a bike, 0 to 1. An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only as far as that can be told.
+    static double WeightOf(BikeEvent happened, BikeTruth truth)
+    {
+        var counts = (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
+            && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
+            && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+        if (!counts || truth.Events.Contains(happened.Id)) return counts ? 1 : 0;
+        return happened.Effects.OfType<Effect.ChangeKind>().Aggregate(1.0, (weight, change) => weight * ShowsOn(change, truth));
+    }
 
     // What changes nothing on a bike has not happened: a swap of the old part for the new one can be seen only on bikes that were built with the old one.
-    // Where it has not happened, such a bike still has it.
-    static bool WouldShow(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind
-        && (change.From is { } from ? kind == from : change.To.All(t => t.Kind != kind));
+    // Where it has not happened, such a bike still has it; where it puts on one of several kinds, it shows unless it puts on the kind that is there.
+    static double ShowsOn(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind && (change.From is null || change.From == kind)
+        ? 1 - change.To.Where(t => t.Kind == kind).Sum(t => t.Share)
+        : 0;
 
     static IEnumerable<Learned> LinesOf(Topic topic, string provenance, int index, IReadOnlyList<KnownBike> known)
     {

@@ -213,7 +213,7 @@ public sealed class BikeFaultTests
         {
             Sample.EveryField, "disc: small; hub: thick | rest   | early   |",
             "disc: small; hub: thick | rest   |    |",
-            "The package \"wheel\" of the line \"long\" has rows with the same \"from\": \"told\" and the pitfall must be the same too.", null
+            "The package \"wheel\" of the line \"long\" has rows with the same \"from\": \"told\", the source and the pitfall must be the same too.", null
         },
         {
             Sample.Bar, "bar older becomes newer             |",
