@@ -161,5 +161,5 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     }
 
     // A topic that a change has broken is no topic; lessons can always be read.
-    Fault? FaultIn(string path, string text) => path.StartsWith(Topics, StringComparison.Ordinal) ? TopicReader.Read(path, text, register).Faults.FirstOrDefault() : null;
+    Fault? FaultIn(string path, string text) => path.StartsWith(Topics, StringComparison.Ordinal) && TopicReader.Read(path, text, register).Faults is [var first, ..] ? first : null;
 }

@@ -32,6 +32,6 @@ public static partial class SourceMark
         .. mark.Split(',', StringSplitOptions.TrimEntries).SelectMany(key => topic.Sources.Where(s => string.Equals(s.Key, key, StringComparison.Ordinal) && !FigureCount.IsMemory(s))),
     ];
 
-    [GeneratedRegex(@"^from [1-9]\d* of the workshop's (routine|puzzling) bikes, \d{4}-\d{2}-\d{2}$", RegexOptions.CultureInvariant)]
+    [GeneratedRegex(@"^from [1-9][0-9]* of the workshop's (routine|puzzling) bikes, [0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Bikes();
 }

@@ -1,4 +1,3 @@
-using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Screens;

@@ -1,7 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
-using Apprentice.Engine.Notebook;
 using Apprentice.Reports;
 
 namespace Apprentice.Screens;
