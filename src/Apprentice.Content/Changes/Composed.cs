@@ -10,15 +10,15 @@ sealed record Composed(string Text, IReadOnlyList<Fault> Faults, IReadOnlyList<i
     /// <param name="path">Path of the file.</param>
     /// <param name="shipped">Its shipped text, or null when it is not shipped any more.</param>
     /// <param name="changes">Changes of this file in force, oldest first.</param>
-    /// <param name="isReadable">False for a text that the program could not read.</param>
-    public static Composed Of(string path, string? shipped, IReadOnlyList<Change> changes, Func<string, string, bool> isReadable)
+    /// <param name="faultIn">What is wrong with a text of a path, or null.</param>
+    public static Composed Of(string path, string? shipped, IReadOnlyList<Change> changes, Func<string, string, Fault?> faultIn)
     {
         var text = shipped ?? "";
         var (faults, unfit) = (new List<Fault>(), new List<int>());
         foreach (var change in changes)
         {
             var (next, sentence) = shipped is null ? (null, $"The file {path} is not shipped any more.") : Apply(path, text, change);
-            if (next is not null && !isReadable(path, next)) (next, sentence) = (null, $"With it {path} could not be read.");
+            if (next is not null && faultIn(path, next) is { } wrong) (next, sentence) = (null, $"With it {path} could not be read, line {wrong.Line}: {wrong.Message}");
             if (next is null)
             {
                 faults.Add(new Fault(ChangesFile.Name, change.Line, $"Change {change.Number}, \"{change.Title}\", does not fit: {sentence} It is kept and left out. Put it right, or take it back."));

@@ -1,4 +1,5 @@
 using System.Globalization;
+using Apprentice.Content.Topics;
 
 namespace Apprentice.Content.Changes;
 
@@ -11,17 +12,21 @@ namespace Apprentice.Content.Changes;
 public sealed class Drafts(int number, string path, string text, DateOnly day, string by)
 {
     /// <summary>Heading of the events of a topic.</summary>
-    public const string Events = "## What can have happened";
+    public const string Events = "## " + Headings.Events;
 
     /// <summary>Heading of the sizes of a topic.</summary>
-    public const string Sizes = "## Sizes";
+    public const string Sizes = "## " + Headings.Sizes;
 
     /// <summary>Heading of the lines of a topic.</summary>
-    public const string LinesHeading = "## Lines";
+    public const string LinesHeading = "## " + Headings.Lines;
 
     /// <summary>Heading of what left the factory together.</summary>
-    public const string AsBuilt = "## As built";
+    public const string AsBuilt = "## " + Headings.AsBuilt;
 
+    /// <summary>Heading of the bikes that were asked about.</summary>
+    public const string Asked = "## " + Headings.Asked;
+
+    const string Parts = "## " + Headings.Parts;
     const string NoteHeading = "## Note of the workshop";
 
     /// <summary>A dated note at the end of a lesson, before its last line; null when the lesson is empty.</summary>
@@ -51,24 +56,36 @@ public sealed class Drafts(int number, string path, string text, DateOnly day, s
     /// <param name="edits">The cells.</param>
     public Change? Cells(string title, string heading, IReadOnlyList<CellEdit> edits)
     {
-        if (Tables(heading).FirstOrDefault(t => edits.All(e => t.Columns.Contains(e.Column) && e.Row.Keys.All(t.Columns.Contains))) is not { } table) return null;
-        var rows = table.Rows.Select(r => (r.Line, Cells: r.Cells.ToArray())).ToList();
-        var touched = new SortedSet<int>();
-        foreach (var edit in edits)
+        foreach (var table in Tables(heading).Where(t => edits.All(e => t.Columns.Contains(e.Column) && e.Row.Keys.All(t.Columns.Contains))))
         {
-            var at = rows.FindIndex(r => edit.Row.All(p => Holds(r.Cells[table.Columns.ToList().IndexOf(p.Key)], p.Value)));
-            if (at < 0) return null;
-            rows[at].Cells[table.Columns.ToList().IndexOf(edit.Column)] = edit.Value;
-            touched.Add(at);
+            var columns = table.Columns.ToList();
+            var rows = table.Rows.Select(r => (r.Line, Cells: r.Cells.ToArray())).ToList();
+            var touched = edits.Select(e => RowOf(rows, columns, e)).ToList();
+            if (touched.Contains(-1)) continue;
+            foreach (var (edit, at) in edits.Zip(touched)) rows[at].Cells[columns.IndexOf(edit.Column)] = edit.Value;
+            var range = Enumerable.Range(touched.Min(), touched.Max() - touched.Min() + 1).ToList();
+            return Made(title, [.. range.Select(i => rows[i].Line)], [.. range.Select(i => touched.Contains(i) ? Joined(rows[i].Cells) : rows[i].Line)]);
         }
 
-        var range = Enumerable.Range(touched.Min, touched.Max - touched.Min + 1).ToList();
-        return Made(title, [.. range.Select(i => rows[i].Line)], [.. range.Select(i => touched.Contains(i) ? Joined(rows[i].Cells) : rows[i].Line)]);
+        return null;
+    }
+
+    /// <summary>A new section above the parts, which every topic has; null when their heading is not there.</summary>
+    /// <param name="title">What it is about.</param>
+    /// <param name="section">Its lines, heading first.</param>
+    public Change? Section(string title, IReadOnlyList<string> section) =>
+        Lines.FirstOrDefault(l => string.Equals(l.Trim(), Parts, StringComparison.OrdinalIgnoreCase)) is { } heading ? Made(title, [heading], [.. section, "", heading]) : null;
+
+    /// <summary>A row of a table as it is written.</summary>
+    public static string Joined(IEnumerable<string> cells) => $"| {string.Join(" | ", cells)} |";
+
+    static int RowOf(List<(string Line, string[] Cells)> rows, List<string> columns, CellEdit edit)
+    {
+        var fitting = Enumerable.Range(0, rows.Count).Where(i => edit.Row.All(p => Holds(rows[i].Cells[columns.IndexOf(p.Key)], p.Value))).Skip(edit.Nth).Take(1).ToList();
+        return fitting is [var at] ? at : -1;
     }
 
     string[] Lines => text.ReplaceLineEndings("\n").Split('\n');
-
-    static string Joined(IEnumerable<string> cells) => $"| {string.Join(" | ", cells)} |";
 
     // A cell may name several: "older, newer".
     static bool Holds(string cell, string value) => cell == value || cell.Split(',').Select(piece => piece.Trim()).Contains(value);
@@ -98,4 +115,8 @@ public sealed class Drafts(int number, string path, string text, DateOnly day, s
 /// <param name="Row">Which row: cells by name of column; a cell may name several things with commas.</param>
 /// <param name="Column">The column.</param>
 /// <param name="Value">The value.</param>
-public sealed record CellEdit(IReadOnlyDictionary<string, string> Row, string Column, string Value);
+public sealed record CellEdit(IReadOnlyDictionary<string, string> Row, string Column, string Value)
+{
+    /// <summary>The how-manieth of the rows that fit, from 0.</summary>
+    public int Nth { get; init; }
+}

@@ -20,6 +20,7 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
 
     readonly Dictionary<string, Composed> _composed = new(StringComparer.Ordinal);
     readonly Dictionary<(string Topic, string Version), Workbench?> _frozen = [];
+    readonly Dictionary<(string Topic, string Left), Topic?> _without = [];
 
     /// <summary>An empty copy.</summary>
     public static WorkshopCopy Empty { get; } = new(new Dictionary<string, string>(StringComparer.Ordinal), [], []);
@@ -113,6 +114,25 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
         return [.. changes.Where(c => broken.Contains(c.Number))];
     }
 
+    /// <summary>The change that takes another back.</summary>
+    /// <param name="number">The change to take back.</param>
+    /// <param name="day">The day.</param>
+    /// <param name="by">Who does it.</param>
+    public Change TakenBack(int number, DateOnly day, string by) => new(NextNumber, Words.Of("stand.change-title-back", ("n", number))) { Day = day, By = by, TakesBack = number };
+
+    /// <summary>A topic without some changes, and without those that do not fit without them; null when there is none.</summary>
+    /// <param name="id">Short name of the topic.</param>
+    /// <param name="numbers">The changes left out.</param>
+    public Topic? Without(string id, IReadOnlyList<int> numbers)
+    {
+        var key = (id, string.Join(' ', numbers));
+        if (!_without.TryGetValue(key, out var topic)) _without[key] = topic = new WorkshopCopy(shipped, [.. changes.Where(c => !numbers.Contains(c.Number))], register).Topic(id);
+        return topic;
+    }
+
+    /// <summary>Why a change does not fit, or null for one that does.</summary>
+    public Fault? FaultOf(int number) => Files.Select(Compose).SelectMany(c => c.Unfit.Zip(c.Faults)).Where(p => p.First == number).Select(p => p.Second).FirstOrDefault();
+
     /// <summary>Numbers of the changes that do not fit.</summary>
     public IReadOnlyList<int> Unfit() => [.. Files.SelectMany(f => Compose(f).Unfit)];
 
@@ -137,9 +157,9 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     Composed Compose(string path)
     {
         if (_composed.TryGetValue(path, out var known)) return known;
-        return _composed[path] = Composed.Of(path, shipped.GetValueOrDefault(path), [.. InForce.Where(c => c.File == path)], IsReadable);
+        return _composed[path] = Composed.Of(path, shipped.GetValueOrDefault(path), [.. InForce.Where(c => c.File == path)], FaultIn);
     }
 
     // A topic that a change has broken is no topic; lessons can always be read.
-    bool IsReadable(string path, string text) => !path.StartsWith(Topics, StringComparison.Ordinal) || TopicReader.Read(path, text, register).Topic is not null;
+    Fault? FaultIn(string path, string text) => path.StartsWith(Topics, StringComparison.Ordinal) && TopicReader.Read(path, text, register).Faults is [var first, ..] ? first : null;
 }

@@ -1,3 +1,4 @@
+using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Content.Lessons;
@@ -12,8 +13,6 @@ namespace Apprentice.Content.Lessons;
 /// <param name="Unmarked">None of these.</param>
 public sealed record FigureCount(string Where, int Sourced, int Practice, int Judged, int Memory, int Worked, int Unmarked)
 {
-    const string CommonPractice = "common practice, no source";
-
     /// <summary>Counts by topic and by its lessons, and in all.</summary>
     public static IReadOnlyList<FigureCount> Of(IReadOnlyList<Topic> topics, Library library)
     {
@@ -35,8 +34,8 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
     static int Class(string mark) => mark switch
     {
         "" => 5,
-        _ when mark.StartsWith("common", StringComparison.Ordinal) || mark == CommonPractice => 1,
-        "judgement" => 2,
+        _ when mark.StartsWith("common", StringComparison.Ordinal) || mark == SourceMark.CommonPractice => 1,
+        SourceMark.Judgement => 2,
         "sum" => 4,
         _ => 0,
     };
@@ -62,7 +61,11 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
             for (var i = 0; i < figures; i++) yield return clue.Source;
         }
 
-        foreach (var happened in topic.Events.SelectMany(e => e.Rates.Select(_ => e.RateSource))) yield return happened;
+        foreach (var happened in topic.Events)
+        {
+            foreach (var provenance in topic.Provenances) yield return provenance.IsPuzzling ? provenance.FiguresFrom : happened.RateSource;
+        }
+
         // Minutes, prices, days and shares of lines are judged throughout: the format has no other mark for them.
         for (var i = topic.Clues.Count + (3 * topic.Spares.Count) + (topic.Lines.Count * topic.Provenances.Count); i > 0; i--) yield return "judgement";
     }
@@ -85,7 +88,7 @@ public sealed record FigureCount(string Where, int Sourced, int Practice, int Ju
         return kind switch
         {
             "sum" => "sum",
-            "source" => rest[0] == "common-practice" ? CommonPractice : rest[0],
+            "source" => rest[0] == "common-practice" ? SourceMark.CommonPractice : rest[0],
             "published" => topic.Published.FirstOrDefault(p => p.Name == Uri.UnescapeDataString(string.Join('/', rest)))?.Source ?? "",
             "size" => topic.SourceOf(rest[0], rest[^1]) ?? "",
             "reading" or "slip-reading" => "sum",

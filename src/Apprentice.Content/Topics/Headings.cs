@@ -4,6 +4,7 @@ namespace Apprentice.Content.Topics;
 static class Headings
 {
     public const string Provenances = "Where bikes come from";
+    public const string Asked = "Bikes we asked about";
     public const string Lines = "Lines";
     public const string Years = "Years";
     public const string Parts = "Parts";
@@ -31,7 +32,7 @@ static class Headings
     /// <summary>All sections; "Notes" is prose and read by nobody.</summary>
     public static IReadOnlyList<string> All { get; } =
     [
-        Provenances, Lines, Years, Parts, Kinds, AsBuilt, Events, FitRules, Sizes, Accesses, Clues, Drawings, Openings, Wants, Spares, Pitfalls, Costs,
+        Provenances, Lines, Years, Asked, Parts, Kinds, AsBuilt, Events, FitRules, Sizes, Accesses, Clues, Drawings, Openings, Wants, Spares, Pitfalls, Costs,
         Published, Sources, Notes,
     ];
 

@@ -6,12 +6,6 @@ namespace Apprentice.Content.Topics;
 /// <summary>Reads pitfalls, sources and what must come off.</summary>
 static class NoteReader
 {
-    /// <summary>A figure that is judged.</summary>
-    public const string Judgement = "judgement";
-
-    /// <summary>A figure of the trade without a source.</summary>
-    public const string CommonPractice = "common practice, no source";
-
     static readonly (string Name, PitfallClass Class)[] Classes =
     [
         ("swapped part", PitfallClass.SwappedPart),
@@ -57,13 +51,14 @@ static class NoteReader
         return [.. rows.Select(row => new Access(row["id"].Text, draft.Cells.Needed(row, "name"), draft.Cells.Number(row["minutes"], "minutes")))];
     }
 
-    /// <summary>The mark of where a figure comes from: judgement, common practice, or keys of sources.</summary>
+    /// <summary>The mark of where a figure comes from: judgement, common practice, the workshop's bikes, or keys of sources.</summary>
     public static string SourceOf(Draft draft, Cell cell, string whose)
     {
-        if (cell.IsBlank) draft.Faults.Add(cell, $"{whose} needs a source: write a key of \"{Headings.Sources}\", \"{Judgement}\" or \"{CommonPractice}\".");
-        foreach (var key in new Cell(cell.Text.Replace(CommonPractice, Judgement, StringComparison.OrdinalIgnoreCase), cell.Line).Split(','))
+        if (cell.IsBlank) draft.Faults.Add(cell, $"{whose} needs a source: write a key of \"{Headings.Sources}\", \"{SourceMark.Judgement}\" or \"{SourceMark.CommonPractice}\".");
+        if (SourceMark.IsOfBikes(cell.Text)) return cell.Text;
+        foreach (var key in new Cell(cell.Text.Replace(SourceMark.CommonPractice, SourceMark.Judgement, StringComparison.OrdinalIgnoreCase), cell.Line).Split(','))
         {
-            if (!key.Is(Judgement) && !draft.Sources.Has(key.Text)) UnknownSource(draft, key);
+            if (!key.Is(SourceMark.Judgement) && !draft.Sources.Has(key.Text)) UnknownSource(draft, key);
         }
 
         return cell.Text;
@@ -71,8 +66,8 @@ static class NoteReader
 
     static void UnknownSource(Draft draft, Cell key)
     {
-        var valid = Nearest.Of(key.Text, [.. draft.Sources.All, Judgement], 3);
-        draft.Faults.Add(key, $"There is no source \"{key.Text}\": use {Nearest.Or([.. valid.Select(name => $"\"{name}\"")])}, or \"{CommonPractice}\".");
+        var valid = Nearest.Of(key.Text, [.. draft.Sources.All, SourceMark.Judgement], 3);
+        draft.Faults.Add(key, $"There is no source \"{key.Text}\": use {Nearest.Or([.. valid.Select(name => $"\"{name}\"")])}, or \"{SourceMark.CommonPractice}\".");
     }
 
     static PitfallClass ClassOf(Draft draft, Cell cell)

@@ -44,8 +44,8 @@ static class PackageChecks
             var sum = together.Sum(build => build.Share);
             if (Math.Abs(sum - 1) > Tolerance)
                 draft.Faults.Add(draft.LineOf(together.First()), $"{where} has shares that add up to {sum:0.####}, not 1, in the rows with the same \"from\".");
-            if (together.Select(build => new { build.From?.Told, build.From?.Pitfall }).Distinct().Count() > 1)
-                draft.Faults.Add(draft.LineOf(together.Last()), $"{where} has rows with the same \"from\": \"told\" and the pitfall must be the same too.");
+            if (together.Select(build => new { build.From?.Told, build.From?.Pitfall, build.MonthsFrom }).Distinct().Count() > 1)
+                draft.Faults.Add(draft.LineOf(together.Last()), $"{where} has rows with the same \"from\": \"told\", the source and the pitfall must be the same too.");
         }
 
         var changes = builds.Where(build => build.From is not null).OrderBy(build => build.From?.Opens.Index).ToArray();

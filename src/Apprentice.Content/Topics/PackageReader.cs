@@ -1,5 +1,4 @@
 using Apprentice.Content.Pages;
-using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Content.Topics;
@@ -46,7 +45,8 @@ static class PackageReader
             draft.Faults.Add(row.Line, $"Every row of the package \"{row["package"].Text}\" says what is fitted for: {string.Join(", ", parts)}.");
         var kinds = parts.Select(part => fitted?.Find(pair => string.Equals(pair.Part, part, StringComparison.Ordinal))?.Kind ?? "");
         var lines = draft.Cells.List(row["lines"], draft.Lines);
-        return draft.At(row.Line, new Build(lines, WindowOf(draft, row), [.. kinds], share));
+        var (window, monthsFrom) = WindowReader.Window(draft, row);
+        return draft.At(row.Line, new Build(lines, window, [.. kinds], share) { MonthsFrom = monthsFrom });
     }
 
     /// <summary>A kind per part, or null when they cannot be read.</summary>
@@ -65,31 +65,6 @@ static class PackageReader
         }
 
         return draft.Faults.Count == before && !cell.IsBlank ? fitted : null;
-    }
-
-    static Window? WindowOf(Draft draft, Row row)
-    {
-        var pitfall = draft.Cells.Name(row["pitfall"], draft.Pitfalls);
-        if (row["from"].IsBlank)
-        {
-            if (pitfall is not null) draft.Faults.Add(row.Line, "The pitfall of a running change needs a \"from\" beside it.");
-            return null;
-        }
-
-        Cell[] pieces = [.. row["from"].Split(',')];
-        var (opens, closes) = pieces.Length > 0 ? pieces[0].Cut(" to ") : new Halves(row["from"], row["from"]);
-        var first = draft.Cells.Month(opens);
-        var last = closes.IsBlank ? first : draft.Cells.Month(closes);
-        if (last < first || (last == first && !closes.IsBlank)) draft.Faults.Add(row.Line, $"The running change closes in {last}, not after it opens in {first}.");
-        return new Window(first ?? default, last ?? default, ToldOf(draft, pieces) ?? last ?? default, pitfall);
-    }
-
-    static Month? ToldOf(Draft draft, Cell[] pieces)
-    {
-        if (pieces.Length < 2) return null;
-        var told = pieces[1].Text.StartsWith("told ", StringComparison.OrdinalIgnoreCase) ? draft.Cells.Month(new Cell(pieces[1].Text[5..].Trim(), pieces[1].Line)) : null;
-        if (told is null || pieces.Length > 2) draft.Faults.Add(pieces[1], $"\"{pieces[1].Text}\" is not understood: write 2013-11 to 2015-01, told 2014-06.");
-        return told;
     }
 
     sealed record Fitting(string Part, string Kind);

@@ -7,6 +7,7 @@ static class PageChecks
 {
     static readonly IReadOnlyList<string> ClueTables = ["finding", "code", "slip", "decoy", "writing"];
     static readonly IReadOnlyList<string> DrawingTables = ["kind", "finding", "datum"];
+    static readonly IReadOnlyList<string> AskedTables = ["like", "line", "event"];
 
     /// <summary>Notes what is wrong with the headings and tables.</summary>
     public static void Check(Page page, Faults faults)
@@ -67,6 +68,12 @@ static class PageChecks
         {
             foreach (var grid in section.Grids.Where(grid => !grid.Header.Any(cell => cell.Is("id") || cell.Is("size"))))
                 faults.Add(grid.Line, "This table is read by nobody: sizes have a column id, their kinds a column size.");
+        }
+
+        if (known.Equals(Headings.Asked, StringComparison.Ordinal))
+        {
+            foreach (var grid in section.Grids.Where(grid => !grid.Header.Any(cell => AskedTables.Any(cell.Is))))
+                faults.Add(grid.Line, "This table is read by nobody: the tables of bikes that were asked about have a column like, line or event.");
         }
     }
 }

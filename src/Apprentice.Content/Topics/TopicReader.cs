@@ -100,7 +100,7 @@ public static class TopicReader
         var dimensions = SizeReader.Dimensions(draft);
         var clues = ClueReader.Clues(draft, dimensions);
         var (question, state, checkedBy) = HeadReader.Head(draft);
-        return new Topic
+        var topic = new Topic
         {
             Id = id,
             Title = draft.Head.Heading.Text,
@@ -127,6 +127,7 @@ public static class TopicReader
             State = state,
             CheckedBy = checkedBy,
         };
+        return AskedReader.With(draft, topic);
     }
 
     static HashSet<string> Hazardous(IReadOnlyList<Spare> spares) =>

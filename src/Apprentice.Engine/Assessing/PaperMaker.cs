@@ -81,5 +81,8 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
             if (benches.FirstOrDefault(b => b.Topic.Id == topic.Id) is not { } bench) throw new ArgumentException($"the topic {topic.Id} of the plan is not there", nameof(plan));
             if (bench.Topic.Version != topic.Version) throw new ArgumentException($"the topic {topic.Id} was changed since the plan was made; look at the plan again and save it", nameof(plan));
         }
+
+        if (plan.Families.FirstOrDefault(f => BenchOf(f).Topic.Provenances.Any(p => p.Id == f.Provenance && p.IsPuzzling)) is { } puzzling)
+            throw new ArgumentException($"the sort of job {puzzling.Key} is of bikes that were asked about, which no paper uses; take it out of the plan", nameof(plan));
     }
 }

@@ -85,11 +85,12 @@ public sealed class TestPlanner(IReadOnlyList<Workbench> benches)
         }
     }
 
+    // Papers never use bikes that were picked because they puzzle: their provenance leaves every plan as it was.
     static IEnumerable<JobFamily> OfTopic(Topic topic, int slot, bool safety, Selection select, Channel offer)
     {
         var wants = topic.Wants.Where(w => !safety || CanHurt(topic, w)).ToList();
         string?[] openings = topic.Openings.Count == 0 ? [null] : [.. topic.Openings.Select(o => o.Id)];
-        var all = topic.Provenances.SelectMany(p => wants.SelectMany(w => openings.Select(o => new JobFamily(topic.Id, p.Id, w.Id, o, select, offer, CanHurt(topic, w))))).ToList();
+        var all = topic.Provenances.Where(p => !p.IsPuzzling).SelectMany(p => wants.SelectMany(w => openings.Select(o => new JobFamily(topic.Id, p.Id, w.Id, o, select, offer, CanHurt(topic, w))))).ToList();
         return all.Count == 0 ? [] : Enumerable.Range(0, all.Count).Select(i => all[(i + (slot * 5)) % all.Count]);
     }
 

@@ -28,35 +28,51 @@ public static class LearnedRates
     /// <param name="notebook">The notebook.</param>
     public static IReadOnlyList<Learned> Of(Topic topic, BenchNotebook notebook) => Of(topic, [.. notebook.Bikes.Where(b => b.Put.Routine)]);
 
-    /// <summary>Event rates among puzzling bikes, "bikes we asked about": a population of its own, which never counts for the others.</summary>
-    /// <param name="topic">The topic.</param>
-    /// <param name="notebook">The notebook.</param>
-    public static IReadOnlyList<Learned> AskedAbout(Topic topic, BenchNotebook notebook) =>
-        [.. Of(topic, [.. notebook.Bikes.Where(b => !b.Put.Routine)]).Where(l => l.Sort == LearnedSort.EventRate)];
-
     /// <summary>Figures from some bikes; those about which no bike says anything are left out.</summary>
     /// <param name="topic">The topic.</param>
     /// <param name="bikes">The bikes.</param>
     public static IReadOnlyList<Learned> Of(Topic topic, IReadOnlyList<Bike> bikes)
     {
-        var known = bikes.Select(b => (Bike: b, Truth: b.TruthOf(topic.Id)?.Truth, Asked: b.Asked.FirstOrDefault(a => a.Topic == topic.Id)))
-            .Where(k => k is { Truth: not null, Asked: not null }).Select(k => new KnownBike(k.Bike, k.Truth ?? throw new ArgumentNullException(nameof(bikes)), (k.Asked ?? throw new ArgumentNullException(nameof(bikes))).Provenance)).ToList();
+        var known = KnownOf(topic, bikes);
         return
         [
-            .. topic.Provenances.SelectMany((p, i) => topic.Events.Select(e => RateOf(e, p.Id, e.Rates[i], known))).Where(l => l.Bikes > 0),
-            .. topic.Provenances.SelectMany((p, i) => LinesOf(topic, p.Id, i, known)),
+            .. topic.Provenances.Where(p => !p.IsPuzzling).SelectMany(p => Population(topic, p.Id, p.Id, [.. known.Where(k => k.Provenance == p.Id)])),
             .. LearnedGrids.Spreads(topic, known),
             .. LearnedGrids.Windows(topic, known),
         ];
+    }
+
+    /// <summary>Bikes whose truth is known. One that is said to come from puzzling bikes, or from where the topic knows none, comes from what stands for it.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="bikes">The bikes.</param>
+    public static IReadOnlyList<KnownBike> KnownOf(Topic topic, IEnumerable<Bike> bikes) =>
+    [
+        .. from bike in bikes
+           let asked = bike.Asked.FirstOrDefault(a => a.Topic == topic.Id)
+           let truth = bike.TruthOf(topic.Id)?.Truth
+           where asked is not null && truth is not null
+           let source = topic.Provenances.First(p => p.Id == StandView.ProvenanceIn(topic, asked.Provenance))
+           select new KnownBike(bike, truth, source.Like ?? source.Id),
+    ];
+
+    /// <summary>Event rates and shares of lines of one population; those about which no bike says anything are left out.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="name">What the population is called in the figures.</param>
+    /// <param name="like">The provenance whose figures were held before.</param>
+    /// <param name="known">Its bikes.</param>
+    public static IReadOnlyList<Learned> Population(Topic topic, string name, string like, IReadOnlyList<KnownBike> known)
+    {
+        var index = topic.Provenances.ToList().FindIndex(p => p.Id == like);
+        return [.. topic.Events.Select(e => RateOf(e, name, e.Rates[index], known)).Where(l => l.Bikes > 0), .. LinesOf(topic, name, index, known)];
     }
 
     /// <summary>A share after so many bikes.</summary>
     /// <param name="before">The topic's share, 0 to 1.</param>
     /// <param name="weight">Its weight in bikes, greater than 0.</param>
     /// <param name="hits">How often it was seen.</param>
-    /// <param name="bikes">Of how many bikes.</param>
+    /// <param name="bikes">Of how many bikes; one on which it would show only sometimes counts as that much.</param>
     /// <returns>Mean and the two ends that leave out <see cref="Tail"/> each.</returns>
-    public static (double Mean, double Low, double High) Share(double before, double weight, int hits, int bikes)
+    public static (double Mean, double Low, double High) Share(double before, double weight, int hits, double bikes)
     {
         var held = Math.Clamp(before, LeastRate, 1 - LeastRate);
         var (a, b) = ((weight * held) + hits, (weight * (1 - held)) + bikes - hits);
@@ -65,26 +81,31 @@ public static class LearnedRates
 
     static Learned RateOf(BikeEvent happened, string provenance, double before, IReadOnlyList<KnownBike> known)
     {
-        var counted = known.Where(k => k.Provenance == provenance && CanHappen(happened, k.Truth)).ToList();
-        var hits = counted.Count(k => k.Truth.Events.Contains(happened.Id));
-        var (mean, low, high) = Share(before, EventWeight, hits, counted.Count);
+        var counted = known.Select(k => (Hit: k.Truth.Events.Contains(happened.Id), Weight: WeightOf(happened, k.Truth))).Where(k => k.Weight > 0).ToList();
+        var hits = counted.Count(k => k.Hit);
+        var (mean, low, high) = Share(before, EventWeight, hits, counted.Sum(k => k.Weight));
         return new Learned(LearnedSort.EventRate, happened.Id, provenance, before, hits, counted.Count, mean, low, high);
     }
 
-    // An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only where that can be told.
-    static bool CanHappen(BikeEvent happened, BikeTruth truth) => (truth.Events.Contains(happened.Id) || happened.Effects.OfType<Effect.ChangeKind>().All(c => WouldShow(c, truth)))
-        && (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
-        && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
-        && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+    // How likely the event would show on a bike, 0 to 1. An event of some lines or dates is counted only on bikes that are known to be such, and one that puts a kind on only as far as that can be told.
+    static double WeightOf(BikeEvent happened, BikeTruth truth)
+    {
+        var counts = (happened.Lines.Count == 0 || (truth.Line is { } line && happened.Lines.Contains(line)))
+            && (happened.BuiltFrom is not { } from || (truth.Built is { } built && built.CompareTo(from) >= 0))
+            && (happened.BuiltTo is not { } to || (truth.Built is { } month && month.CompareTo(to) <= 0));
+        if (!counts || truth.Events.Contains(happened.Id)) return counts ? 1 : 0;
+        return happened.Effects.OfType<Effect.ChangeKind>().Aggregate(1.0, (weight, change) => weight * ShowsOn(change, truth));
+    }
 
     // What changes nothing on a bike has not happened: a swap of the old part for the new one can be seen only on bikes that were built with the old one.
-    // Where it has not happened, such a bike still has it.
-    static bool WouldShow(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind
-        && (change.From is { } from ? kind == from : change.To.All(t => t.Kind != kind));
+    // Where it has not happened, such a bike still has it; where it puts on one of several kinds, it shows unless it puts on the kind that is there.
+    static double ShowsOn(Effect.ChangeKind change, BikeTruth truth) => truth.KindOf(change.Part) is { } kind && (change.From is null || change.From == kind)
+        ? 1 - change.To.Where(t => t.Kind == kind).Sum(t => t.Share)
+        : 0;
 
     static IEnumerable<Learned> LinesOf(Topic topic, string provenance, int index, IReadOnlyList<KnownBike> known)
     {
-        var lines = known.Where(k => k.Provenance == provenance && k.Truth.Line is not null).Select(k => k.Truth.Line).ToList();
+        var lines = known.Where(k => k.Truth.Line is not null).Select(k => k.Truth.Line).ToList();
         if (lines.Count == 0 || topic.Lines.Count < 2) return [];
         return topic.Lines.Select(l =>
         {

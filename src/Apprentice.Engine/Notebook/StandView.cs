@@ -27,7 +27,7 @@ public sealed record StandView(Workbench Bench, Bike Bike, LogEntry.BikeAsked As
         [.. Bike.Findings.Select((f, i) => (i, f)).Where(p => !p.f.IsStruck && Holds(p.f)).Select(p => (p.i, p.f.Finding))];
 
     /// <summary>What the findings amount to. Worked out when first asked for.</summary>
-    public Reasoning Reasoning => _reasoning ??= Bench.Reason(new Enquiry(Asked.Provenance, Want.Asks, Want.Id, Bike.Channel, [.. Offer.Where(c => !c.Safety).Select(c => c.Id)]), Findings);
+    public Reasoning Reasoning => _reasoning ??= Bench.Reason(new Enquiry(ProvenanceIn(Topic, Asked.Provenance), Want.Asks, Want.Id, Bike.Channel, [.. Offer.Where(c => !c.Safety).Select(c => c.Id)]), Findings);
 
     /// <summary>Checks that the tools and the way in which the bike is seen allow, without those that cannot be seen.</summary>
     public IReadOnlyList<Clue> Offer => [.. Reachable.Where(c => !Blind.Contains(c.Id))];
@@ -59,6 +59,11 @@ public sealed record StandView(Workbench Bench, Bike Bike, LogEntry.BikeAsked As
     /// <summary>The provenance of a topic that stands for one of another: the same short name, else the same name, else the topic's first.</summary>
     public static string ProvenanceIn(Topic topic, string id) =>
         topic.Provenances.FirstOrDefault(p => p.Id == id)?.Id ?? topic.Provenances[0].Id;
+
+    /// <summary>Where a bike can come from. A routine bike was picked by the rule and not because it puzzles, so it never comes from puzzling bikes.</summary>
+    /// <param name="topic">The topic.</param>
+    /// <param name="routine">True for a routine bike.</param>
+    public static IReadOnlyList<Provenance> ProvenancesFor(Topic topic, bool routine) => [.. topic.Provenances.Where(p => !routine || !p.IsPuzzling)];
 
     // What another question said of line or date holds here when this topic asks it in the same words: the same clue, finding and text.
     // Alike names for unlike sorts of bike are not carried over.

@@ -106,7 +106,17 @@ public enum TopicState
 /// <param name="Id">Short name.</param>
 /// <param name="Name">Name on screens: "own customer".</param>
 /// <param name="Card">What the job card says of the bike: "second-hand, bought last week".</param>
-public sealed record Provenance(string Id, string Name, string Card);
+public sealed record Provenance(string Id, string Name, string Card)
+{
+    /// <summary>For bikes that the workshop asked about because they puzzled somebody: the provenance whose figures hold where they have none of their own. Null for all others.</summary>
+    public string? Like { get; init; }
+
+    /// <summary>Source mark of the figures of its own; blank where they are those of the rows.</summary>
+    public string FiguresFrom { get; init; } = "";
+
+    /// <summary>True for bikes that somebody picked because they puzzle: for practice and real bikes. No paper uses them and no routine bike comes from them.</summary>
+    public bool IsPuzzling => Like is not null;
+}
 
 /// <summary>A model line, or a sort of bike.</summary>
 /// <param name="Id">Short name.</param>
@@ -177,7 +187,11 @@ public sealed record Package(string Id, IReadOnlyList<string> Parts, IReadOnlyLi
 /// <param name="From">The running change that brought it, or null for from the start.</param>
 /// <param name="Kinds">A kind per part of the package.</param>
 /// <param name="Share">Share among the builds of the same line and window; they add up to 1.</param>
-public sealed record Build(IReadOnlyList<string> Lines, Window? From, IReadOnlyList<string> Kinds, double Share);
+public sealed record Build(IReadOnlyList<string> Lines, Window? From, IReadOnlyList<string> Kinds, double Share)
+{
+    /// <summary>Source mark of the months; blank where none is given.</summary>
+    public string MonthsFrom { get; init; } = "";
+}
 
 /// <summary>A running change: the share of the new in month m is (m + ½ − Opens)/(Closes − Opens), held within 0 and 1.</summary>
 /// <param name="Opens">First month with some new ones.</param>

@@ -1,3 +1,4 @@
+using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Learning;
@@ -35,10 +36,11 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
     {
         var topic = copy.Topic(bike.Needed("topic").Name("topic", copy.TopicIds)) ?? throw bike.Wrong("The topic has faults; 'apprentice check' tells them.");
         var card = bike.Field("card")?.Whole(1, MostCard);
-        _entries.Add(new LogEntry.BikePut(_number, null, bike.Needed("name").Text(), card, notebook.IsRoutine(card, DateOnly.FromDateTime(now.DateTime)), Channel.Bench, ToolLevel.All));
+        var routine = notebook.IsRoutine(card, DateOnly.FromDateTime(now.DateTime));
+        _entries.Add(new LogEntry.BikePut(_number, null, bike.Needed("name").Text(), card, routine, Channel.Bench, ToolLevel.All));
         _entries.Add(new LogEntry.BikeAsked(
             _number, topic.Id, topic.Version, bike.Needed("want").Name("want", topic.Wants.Select(w => w.Id)),
-            bike.Field("provenance")?.Name("provenance", topic.Provenances.Select(p => p.Id)) ?? topic.Provenances[0].Id));
+            bike.Field("provenance") is { } from ? Provenance(topic, from, routine) : topic.Provenances[0].Id));
         foreach (var item in bike.Field("findings")?.Items() ?? [])
         {
             var finding = Finding(topic, item);
@@ -48,6 +50,13 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
 
         if (bike.Field("truth") is { } truth) _entries.Add(new LogEntry.BikeConfirmed(_number, topic.Id, topic.Version, Truth(topic, truth.Only("parts", "events", "line", "built")), []));
         _number++;
+    }
+
+    static string Provenance(Topic topic, JsonPlace place, bool routine)
+    {
+        var id = place.Name("provenance", topic.Provenances.Select(p => p.Id));
+        var fitting = StandView.ProvenancesFor(topic, routine).Select(p => p.Id).ToList();
+        return fitting.Contains(id) ? id : throw place.Wrong($"This is a routine bike: the rule took it in, nobody asked about it. Its provenance would be {Nearest.Or(fitting)}.");
     }
 
     static Finding Finding(Topic topic, JsonPlace item)

@@ -10,7 +10,7 @@ namespace Apprentice.Commands;
 static class CaseCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, StandOptions options)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var seed = new Option<string>("--seed") { Description = "Same topic, seed and request, same case", HelpName = "N", Required = true };
@@ -25,7 +25,7 @@ static class CaseCommand
         var command = new Command("case", "Makes a case for practice") { topic, seed, provenance, want, opening, select, offer, tools, solution, json };
         command.SetAction(parsed =>
         {
-            var it = Shelf.OfTopics(parsed.GetValue(folder)).Topic(parsed.GetRequiredValue(topic));
+            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
             var request = RequestOf(it, parsed.GetValue(provenance), parsed.GetValue(want), parsed.GetValue(opening), parsed.GetValue(select), parsed.GetValue(offer), parsed.GetValue(tools));
             return Run(desk, new Workbench(it), request, SeedOf(parsed.GetRequiredValue(seed)), parsed.GetValue(solution), parsed.GetValue(json));
         });

@@ -67,7 +67,7 @@ static class ChangesCommand
     {
         if (copy.InForce.All(c => c.Number != number)) throw new Complaint($"There is no change {number} in force. 'changes' tells them all.", ExitCode.Usage);
         if (copy.BuiltOn(number) is [var other, ..]) throw new Complaint($"Change {other.Number} builds on change {number}. Take that one back first.", ExitCode.Fault);
-        var back = new Change(copy.NextNumber, $"takes back change {number}") { Day = DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime), By = by, TakesBack = number };
+        var back = copy.TakenBack(number, DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime), by);
         folder.Write([.. copy.Changes, back]);
         desk.Out.WriteLine($"Change {number} is taken back.");
         return ExitCode.Done;

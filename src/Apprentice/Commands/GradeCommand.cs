@@ -10,7 +10,7 @@ namespace Apprentice.Commands;
 static class GradeCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, StandOptions options)
     {
         var caseFile = new Argument<string>("CASE-FILE") { Description = "A case as 'case … --json' prints it" };
         var answerFile = new Argument<string>("ANSWER-FILE") { Description = "The answer" };
@@ -18,7 +18,7 @@ static class GradeCommand
         var command = new Command("grade", "Grades an answer to a case") { caseFile, answerFile, json };
         command.SetAction(parsed =>
         {
-            var (bench, made) = CaseFile.Read(parsed.GetRequiredValue(caseFile), Shelf.OfTopics(parsed.GetValue(folder)));
+            var (bench, made) = CaseFile.Read(parsed.GetRequiredValue(caseFile), options.Shelf(parsed));
             var answer = AnswerFile.Read(parsed.GetRequiredValue(answerFile), bench, made);
             var grade = bench.Grade(made, answer);
             if (parsed.GetValue(json)) Json.Write(desk.Out, Of(made, grade));

@@ -10,7 +10,7 @@ namespace Apprentice.Commands;
 static class IdentifyCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, StandOptions options)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var findings = new Argument<string[]>("clue=finding") { Description = "What was found, as often as needed: plate=2016 stem-length=335mm stem-length=\"13 3/16in\" plate@phone=2016", Arity = ArgumentArity.ZeroOrMore };
@@ -23,7 +23,7 @@ static class IdentifyCommand
         var command = new Command("identify", "Says what findings on a bike amount to") { topic, findings, provenance, want, asks, tools, channel, json };
         command.SetAction(parsed =>
         {
-            var it = Shelf.OfTopics(parsed.GetValue(folder)).Topic(parsed.GetRequiredValue(topic));
+            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
             var by = parsed.GetValue(channel) is { } c ? Choose.Value<Channel>("channel", c) : Channel.Bench;
             var written = parsed.GetValue(findings) ?? [];
             if (written.FirstOrDefault(w => w.StartsWith('-')) is { } option)

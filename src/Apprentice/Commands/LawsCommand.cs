@@ -12,7 +12,7 @@ static class LawsCommand
     const double Allowed = 4;
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, StandOptions options)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var cases = new Option<string?>("--cases") { Description = $"Cases for each provenance and selection; else {UsualCases}", HelpName = "N" };
@@ -20,7 +20,7 @@ static class LawsCommand
         var command = new Command("laws", "Makes many cases and checks that the engine is as right as it is sure") { topic, cases, json };
         command.SetAction(parsed =>
         {
-            var it = Shelf.OfTopics(parsed.GetValue(folder)).Topic(parsed.GetRequiredValue(topic));
+            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
             return Run(desk, it, CountOf(parsed.GetValue(cases)), parsed.GetValue(json));
         });
         return command;

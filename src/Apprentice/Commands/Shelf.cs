@@ -1,5 +1,6 @@
 using System.Reflection;
 using Apprentice.Content;
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
@@ -100,7 +101,8 @@ public sealed class Shelf
     public IReadOnlyList<TopicReading> ReadAll()
     {
         var register = Task.Run(() => _register.Value);
-        return SideBySide.Each(_files, f => TopicReader.Read(f.Name, f.Text(), () => register.GetAwaiter().GetResult()));
+        var texts = _files.Select(f => new { f.Name, Text = f.Text() }).ToList();
+        return SideBySide.Each(texts, f => TopicReader.Read(f.Name, f.Text, () => register.GetAwaiter().GetResult()));
     }
 
     /// <summary>Every topic, by alphabet.</summary>
@@ -110,6 +112,9 @@ public sealed class Shelf
     /// <summary>The topic of that name.</summary>
     /// <exception cref="Complaint">There is no topic of that name, or its file has faults.</exception>
     public Topic Topic(string id) => TopicOf(Read(id), id);
+
+    /// <summary>The same topics with the workshop's changes over them.</summary>
+    public Shelf Under(WorkshopCopy copy) => new(Folder, [.. _files.Select(f => new ContentFile(f.Name, () => copy.Text(WorkshopCopy.Topics + PathOf(f.Name)) ?? f.Text()))], () => _register.Value);
 
     static Topic TopicOf(TopicReading reading, string id) => reading.Topic ?? throw new Complaint(
             $"The topic {id} has {Plural.Of(reading.Faults.Count, "fault")}; the first is {reading.Faults[0]}", ExitCode.Fault);

@@ -57,7 +57,7 @@ static class StandCommands
         command.SetAction(parsed =>
         {
             var (history, copy) = (options.History(parsed), options.Copy(parsed));
-            var report = parsed.GetValue(topic) is { } id ? StandReport.Rates(Topic(copy, id), history) : StandReport.Standing(history, TopicsOf(copy));
+            var report = parsed.GetValue(topic) is { } id ? StandReport.Rates(Approval.Prior(copy, Topic(copy, id), history.Notebook), history) : StandReport.Standing(history, TopicsOf(copy));
             return Write(desk, Text(report, FormOf(parsed.GetValue(form))));
         });
         return command;

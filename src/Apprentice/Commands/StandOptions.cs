@@ -36,13 +36,23 @@ sealed record StandOptions(Option<string?> Topics, Option<string?> Data, Option<
 
     /// <summary>The topics and lessons with the workshop's changes over them.</summary>
     /// <exception cref="Complaint">The file of the changes has a fault.</exception>
-    public WorkshopCopy Copy(ParseResult parsed)
+    public WorkshopCopy Copy(ParseResult parsed) => CopyOf(parsed, Changes(parsed));
+
+    /// <summary>The topics with the workshop's changes over them, as files; the files themselves where there are no changes.</summary>
+    /// <exception cref="Complaint">The file of the changes has a fault.</exception>
+    public Shelf Shelf(ParseResult parsed)
     {
-        var (changes, faults) = WorkshopFolder.Of(parsed.GetValue(Workshop), LogFile(parsed), parsed.GetValue(Topics))?.Read() ?? ([], []);
-        return faults.Count > 0 ? throw new Complaint(faults[0].ToString(), ExitCode.Fault) : CopyOf(parsed, changes);
+        var shelf = Commands.Shelf.OfTopics(parsed.GetValue(Topics));
+        return Changes(parsed) is { Count: > 0 } changes ? shelf.Under(CopyOf(parsed, changes)) : shelf;
     }
 
     /// <summary>The topics and lessons with some changes over them.</summary>
     public WorkshopCopy CopyOf(ParseResult parsed, IReadOnlyList<Change> changes) =>
-        WorkshopFolder.Copy(Shelf.OfTopics(parsed.GetValue(Topics)).Texts, Shelf.OfLessons(parsed.GetValue(Topics)).Texts, changes);
+        WorkshopFolder.Copy(Commands.Shelf.OfTopics(parsed.GetValue(Topics)).Texts, Commands.Shelf.OfLessons(parsed.GetValue(Topics)).Texts, changes);
+
+    IReadOnlyList<Change> Changes(ParseResult parsed)
+    {
+        var (changes, faults) = WorkshopFolder.Of(parsed.GetValue(Workshop), LogFile(parsed), parsed.GetValue(Topics))?.Read() ?? ([], []);
+        return faults.Count > 0 ? throw new Complaint(faults[0].ToString(), ExitCode.Fault) : changes;
+    }
 }

@@ -8,14 +8,14 @@ namespace Apprentice.Commands;
 static class TopicsCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, StandOptions options)
     {
         var topic = new Argument<string?>("TOPIC") { Description = "A topic, to see its parts, kinds, clues and orders", Arity = ArgumentArity.ZeroOrOne };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
         var command = new Command("topics", "Lists the topics, or what one of them knows") { topic, json };
         command.SetAction(parsed =>
         {
-            var shelf = Shelf.OfTopics(parsed.GetValue(folder));
+            var shelf = options.Shelf(parsed);
             return parsed.GetValue(topic) is { } id ? One(desk, shelf.Topic(id), parsed.GetValue(json)) : All(desk, shelf, parsed.GetValue(json));
         });
         return command;

@@ -64,13 +64,17 @@ static class StandReport
     ]);
 
     /// <summary>Figures learned for a topic.</summary>
-    /// <param name="topic">The topic.</param>
+    /// <param name="topic">The topic, with the figures that were held before any was learned.</param>
     /// <param name="history">The history.</param>
-    public static Report Rates(Topic topic, History history) => new(topic.Title, Last(history), [],
-    [
-        Figures("routine", Words.Of("stand.lead-rates"), LearnedRates.Of(topic, history.Notebook)),
-        Figures("asked_about", Words.Of("stand.rates-asked"), LearnedRates.AskedAbout(topic, history.Notebook)),
-    ]);
+    public static Report Rates(Topic topic, History history)
+    {
+        var asked = AskedBikes.Of(topic, history.Notebook);
+        return new Report(topic.Title, Last(history), StandWords.Asked(topic, asked),
+        [
+            Figures("routine", Words.Of("stand.lead-rates"), LearnedRates.Of(topic, history.Notebook)),
+            Figures("asked_about", Words.Of("stand.rates-asked"), asked.Figures),
+        ]);
+    }
 
     static ReportTable Figures(string id, string title, IReadOnlyList<Learned> all) => new(
         id, title, ["figure", "before", "seen", "bikes", "now", "low", "high"],

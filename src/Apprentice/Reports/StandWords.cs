@@ -16,6 +16,16 @@ static class StandWords
     /// <summary>"routine bike" or "puzzling bike".</summary>
     public static string Entered(Bike bike) => Words.Of(bike.Put.Routine ? "stand.routine" : "stand.puzzling");
 
+    /// <summary>What bikes that were asked about are, how many there are, and how many are missing.</summary>
+    public static IReadOnlyList<string> Asked(Topic topic, AskedBikes asked) =>
+    [
+        Words.Of("stand.asked-what"),
+        asked.Bikes == 0
+            ? Words.Of("stand.asked-none")
+            : Words.Of("stand.asked-start", ("bikes", asked.Bikes), ("where", topic.Provenances.First(p => p.Id == asked.Like).Name), ("weight", LearnedRates.EventWeight)),
+        .. asked.Missing > 0 ? [Words.Of("stand.asked-missing", ("n", asked.Missing), ("least", AskedBikes.Least))] : Array.Empty<string>(),
+    ];
+
     /// <summary>How the bike is seen.</summary>
     public static string Seen(Channel channel) => Words.Of(channel switch
     {

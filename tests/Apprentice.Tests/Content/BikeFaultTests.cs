@@ -178,7 +178,7 @@ public sealed class BikeFaultTests
         {
             Sample.Bar, "| stem     |          | 2016-05 to 2017-07   |",
             "| stem     |          | 2016-05 to 2017-07, tell 2017  |",
-            "\"tell 2017\" is not understood: write 2013-11 to 2015-01, told 2014-06.", null
+            "\"tell 2017\" is not understood: write 2013-11 to 2015-01, told 2014-06, source judgement.", null
         },
         {
             Sample.Bar, "| stem     | basic    |                      |",
@@ -213,7 +213,7 @@ public sealed class BikeFaultTests
         {
             Sample.EveryField, "disc: small; hub: thick | rest   | early   |",
             "disc: small; hub: thick | rest   |    |",
-            "The package \"wheel\" of the line \"long\" has rows with the same \"from\": \"told\" and the pitfall must be the same too.", null
+            "The package \"wheel\" of the line \"long\" has rows with the same \"from\": \"told\", the source and the pitfall must be the same too.", null
         },
         {
             Sample.Bar, "bar older becomes newer             |",

@@ -17,14 +17,22 @@ sealed class Bikes
 
     public BenchNotebook Notebook { get; private set; } = BenchNotebook.Empty;
 
-    public Bikes Add(bool routine, BikeTruth truth, IReadOnlyList<Finding>? findings = null, IReadOnlyList<HeldBelief>? held = null)
+    public Bikes Add(bool routine, BikeTruth truth, IReadOnlyList<Finding>? findings = null, IReadOnlyList<HeldBelief>? held = null, string from = "own")
     {
         var number = Notebook.NextBike;
         Put(new LogEntry.BikePut(number, "Sam", "blue", null, routine, Channel.Bench, ToolLevel.All));
-        Put(new LogEntry.BikeAsked(number, _topic.Id, _topic.Version, _topic.Wants[0].Id, "own"));
+        Put(new LogEntry.BikeAsked(number, _topic.Id, _topic.Version, _topic.Wants[0].Id, from));
         foreach (var finding in findings ?? []) Put(new LogEntry.BikeFound(number, _topic.Id, finding, ""));
         Put(new LogEntry.BikeConfirmed(number, _topic.Id, _topic.Version, truth, held ?? []));
         return this;
+    }
+
+    /// <summary>Twelve puzzling bikes of the sample, most from a second-hand lot: on five the older bar was swapped; seven are of the standard line, five of the basic one.</summary>
+    public static Bikes Puzzling()
+    {
+        var bikes = new Bikes(Corpus.Sample);
+        for (var n = 0; n < 12; n++) bikes.Add(routine: false, n < 5 ? Truth("newer", ["bar-to-newer"]) : Truth("older", [], n < 7 ? "standard" : "basic"), from: n < 8 ? "lot" : "own");
+        return bikes;
     }
 
     public void Put(LogEntry entry) => Notebook = Notebook.With(new Logged(Day, entry));

@@ -1,4 +1,3 @@
-using Apprentice.Content.Changes;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Screens;
@@ -9,14 +8,12 @@ namespace Apprentice.Tests.Stand;
 /// <summary>The lead's part: the inbox and what comes of it, prices, figures, changes; and what those who learned the old version are told.</summary>
 public sealed class LeadScreensTests
 {
-    // 0 more, 6 the workshop's page; there the line of real bikes and inbox.
-    const string ToLead = "066";
+    const string ToLead = Yard.ToLead;
 
     const string Accept = ToLead + "1" + "1" + "1The basic line kept the older bar until 2024.{Enter}";
 
     static readonly LogEntry[] Before =
     [
-        new LogEntry.WorkshopSet("Back yard", "Jo", [Corpus.Sample.Id]), new LogEntry.PersonAdded("Sam"), new LogEntry.SatDown("Sam"),
         new LogEntry.LessonRead("Sam", "older-newer-bar/overview.md"), new LogEntry.LessonQuestioned("Sam", "older-newer-bar/overview.md", "card", "mine has both"),
     ];
 
@@ -118,14 +115,5 @@ public sealed class LeadScreensTests
         }
     }
 
-    static Talk Talk(LogEntry[] before)
-    {
-        var shipped = new Dictionary<string, string>(StringComparer.Ordinal)
-        {
-            ["question-bank/older-newer-bar.md"] = File.ReadAllText(Path.Combine(Corpus.Root, "tests/Apprentice.Tests/Data/topics/older-newer-bar.md")),
-            ["lessons/older-newer-bar/overview.md"] = "# Older or newer bar\n\n## Card\n\n- Look for: the bar.\n\nOn the bike, the part decides. Ask if it disagrees.\n",
-        };
-        var copy = new WorkshopCopy(shipped, [], Corpus.Sources);
-        return new Talk(false, [Corpus.Sample], copy.Library([Corpus.Sample]), before, copy);
-    }
+    static Talk Talk(LogEntry[] before) => Yard.Talk(before);
 }

@@ -69,7 +69,7 @@ public sealed class WorkshopCopyTests
     {
         var shipped = Corpus.Topic("rim-size");
         var learned = new Learned(LearnedSort.EventRate, "wheel-622", "own", shipped.Events[0].Rates[0], 6, 40, 0.11, 0.05, 0.2);
-        var change = Approval.Of(Copy(), shipped, learned, [learned], Day, "Jo");
+        var change = Approval.Of(Copy(), shipped, shipped, learned, [learned], Day, "Jo").Change;
         Assert.NotNull(change);
         var topic = Copy(change).Topic("rim-size");
         Assert.Equal(0.11, topic?.Events[0].Rates[0]);
@@ -82,7 +82,7 @@ public sealed class WorkshopCopyTests
     {
         var shipped = Corpus.Topic("rim-size");
         Learned[] all = [.. shipped.Lines.Select(l => new Learned(LearnedSort.LineShare, l.Id, "own", l.Shares[0], 1, 10, ((40 * l.Shares[0]) + 1) / 50, 0, 1))];
-        var topic = Copy(Approval.Of(Copy(), shipped, all[0], all, Day, "Jo") ?? throw new InvalidOperationException()).Topic("rim-size");
+        var topic = Copy([.. Approval.Of(Copy(), shipped, shipped, all[0], all, Day, "Jo").Changes]).Topic("rim-size");
         Assert.Equal(1, topic?.Lines.Sum(l => l.Shares[0]) ?? 0, 9);
         Assert.Equal(((40 * 0.05) + 1) / 50, topic?.Lines[0].Shares[0]);
     }

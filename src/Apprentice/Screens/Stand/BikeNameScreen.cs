@@ -163,8 +163,8 @@ sealed record BikeWantScreen(int? Bike, BikeDraft Draft, Workbench Bench, Screen
             return Turn.To(new BikeScreen(number, new StandScreen(Start.Home(world))), new LogEntry.BikeAsked(number, Bench.Topic.Id, Bench.Topic.Version, want.Id, provenance));
         }
 
-        return Bench.Topic.Provenances.Count == 1
-            ? BikeFromScreen.Put(world, Draft, Bench, want, Bench.Topic.Provenances[0].Id)
+        return BikeFromScreen.From(world, Draft, Bench) is [var only]
+            ? BikeFromScreen.Put(world, Draft, Bench, want, only.Id)
             : Turn.To(new BikeFromScreen(Draft, Bench, want, this));
     }
 
@@ -186,26 +186,30 @@ sealed record BikeFromScreen(BikeDraft Draft, Workbench Bench, Want Want, Screen
     public override Page Show(World world) => new(
         Words.Of("stand.new-title"),
         Draft.Name,
-        [new Block.Text(Words.Of("own.from")), new Block.Gap(), new Block.Table([new("")], Rows(Bench.Topic.Provenances.Select(p => (string[])[Spoken.Capital(p.Card)])))],
+        [new Block.Text(Words.Of("own.from")), new Block.Gap(), new Block.Table([new("")], Rows(From(world, Draft, Bench).Select(p => (string[])[Spoken.Capital(p.Card)])))],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
+
+    /// <summary>Where the bike can come from.</summary>
+    public static IReadOnlyList<Provenance> From(World world, BikeDraft draft, Workbench bench) => StandView.ProvenancesFor(bench.Topic, IsRoutine(world, draft));
 
     /// <summary>Puts the bike on the stand.</summary>
     public static Turn Put(World world, BikeDraft draft, Workbench bench, Want want, string provenance)
     {
         var number = world.History.Notebook.NextBike;
-        var routine = world.History.Notebook.IsRoutine(draft.Card, DateOnly.FromDateTime(world.Now.DateTime));
         return Turn.To(
             new BikeScreen(number, new StandScreen(Start.Home(world))),
-            new LogEntry.BikePut(number, world.Person, draft.Name, draft.Card, routine, draft.Channel, draft.Tools),
+            new LogEntry.BikePut(number, world.Person, draft.Name, draft.Card, IsRoutine(world, draft), draft.Channel, draft.Tools),
             new LogEntry.BikeAsked(number, bench.Topic.Id, bench.Topic.Version, want.Id, provenance));
     }
 
     /// <inheritdoc/>
-    protected override int Count(World world) => Bench.Topic.Provenances.Count;
+    protected override int Count(World world) => From(world, Draft, Bench).Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Put(world, Draft, Bench, Want, Bench.Topic.Provenances[line].Id);
+    protected override Turn Take(World world, int line) => Put(world, Draft, Bench, Want, From(world, Draft, Bench)[line].Id);
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    static bool IsRoutine(World world, BikeDraft draft) => world.History.Notebook.IsRoutine(draft.Card, DateOnly.FromDateTime(world.Now.DateTime));
 }

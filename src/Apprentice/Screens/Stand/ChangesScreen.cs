@@ -85,15 +85,7 @@ sealed record ChangeScreen(ChangesScreen Below, int Number) : ChoiceScreen
         ? Turn.To(Below with { Note = Words.Of("stand.change-built-on", ("n", other.Number)) })
         : Turn.To(Below with { Note = Words.Of("stand.change-taken-back") }) with
         {
-            Changes =
-            [
-                new Change(world.Copy.NextNumber, Words.Of("stand.change-title-back", ("n", Number)))
-                {
-                    Day = DateOnly.FromDateTime(world.Now.DateTime),
-                    By = world.History.Workshop?.Lead ?? "",
-                    TakesBack = Number,
-                },
-            ],
+            Changes = [world.Copy.TakenBack(Number, DateOnly.FromDateTime(world.Now.DateTime), world.History.Workshop?.Lead ?? "")],
         };
 
     /// <inheritdoc/>
