@@ -68,6 +68,7 @@ static class MarkCommand
     {
         var sat = collected.Sat;
         desk.Out.WriteLine($"{file}: {sat.Candidate}, paper {sat.Paper}, collected. {Marks(collected, all).Count(m => m.CountsSound)} of {Marks(collected, all).Count} jobs sound: {Choose.Dashed(OutcomeOf(collected, all))}.");
+        foreach (var real in Real(collected)) desk.Out.WriteLine($"  real bike {real.Job.Place}, {real.Job.Case.Topic}: {(real.Sat.Tenths is null ? "nothing said" : $"said {real.Sat.Kind ?? "not settled"}")}, it was {real.Was}; it counts for nothing");
         foreach (var mark in Marks(collected, all).Where(m => !m.CountsSound)) desk.Out.WriteLine($"  job {mark.Place}: {Words.Of(mark.Rule, mark.Values.ToDictionary(v => v.Key, v => (object)v.Value, StringComparer.Ordinal))}");
     }
 
@@ -85,7 +86,10 @@ static class MarkCommand
         collected.Sat.Plain,
         collected.Sat.Stops,
         Jobs = Marks(collected, all).Select(m => new { m.Place, m.Family, m.Sound, m.SafetyJob, m.SafetyError, m.Rule, m.Values, m.Readings, m.ReadingsRight }),
+        RealBikes = Real(collected).Select(m => new { m.Job.Place, m.Job.Case.Topic, m.Job.Version, m.Job.Case.From, m.Job.Part, m.Was, Said = m.Sat.Kind, SureOf10 = m.Sat.Tenths, m.Right, Opened = m.Sat.Opened.Count, Found = m.Found.Count }),
     };
+
+    static IReadOnlyList<RealMark> Real(Collected collected) => collected.Entry is LogEntry.PaperMarked marked ? marked.Result.Real : [];
 
     static IReadOnlyList<JobMark> Marks(Collected collected, Assessments all) => collected.Entry switch
     {

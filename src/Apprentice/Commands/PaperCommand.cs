@@ -1,9 +1,11 @@
 using System.CommandLine;
+using System.Globalization;
 using Apprentice.Assess;
 using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Notebook;
 using Apprentice.Storage;
 using Apprentice.Storage.Papers;
 
@@ -30,19 +32,23 @@ static class PaperCommand
         var ids = new Argument<string[]>("TOPIC") { Description = "Topics, none in draft", Arity = ArgumentArity.OneOrMore };
         var reason = new Option<string?>("--reason") { Description = "Why a plan that was saved before is changed", HelpName = "TEXT" };
         var save = new Option<bool>("--save") { Description = "Save it; without this only what the plan would be is said" };
+        var real = Real("Real bikes of other workshops at the end of a paper, which do not count; else those of the plan that was saved, else 0");
         var json = new Option<bool>("--json") { Description = "For scripts" };
-        var command = new Command("plan", "A plan with everything filled in") { permission, ids, reason, save, json };
+        var command = new Command("plan", "A plan with everything filled in") { permission, ids, reason, save, real, json };
         command.SetAction(parsed =>
         {
             var shelf = Shelf.OfTopics(parsed.GetValue(topics));
             IReadOnlyList<Workbench> benches = [.. parsed.GetRequiredValue(ids).Distinct(StringComparer.Ordinal).Select(id => new Workbench(shelf.Topic(id)))];
             var planner = new TestPlanner(benches);
             if (planner.Faults is [var fault, ..]) throw new Complaint($"{char.ToUpperInvariant(fault[0])}{fault[1..]}.", ExitCode.Fault);
+            var before = Known(parsed.GetValue(data));
             var plan = planner.Plan(parsed.GetRequiredValue(permission));
+            plan = plan with { RealBikes = RealOf(parsed.GetValue(real)) ?? before.Assessments.Plan(plan.Permission)?.RealBikes ?? 0 };
+            var there = RealOffer.There([.. benches.Select(b => b.Topic)], before.Notebook).Count;
             var forecast = planner.Forecast(plan, CasesEach, Seed);
             if (parsed.GetValue(save)) Save(plan, parsed.GetValue(reason), parsed.GetValue(data));
-            if (parsed.GetValue(json)) Json.Write(desk.Out, Of(plan, forecast, parsed.GetValue(save)));
-            else Say(desk, benches, plan, forecast, parsed.GetValue(save));
+            if (parsed.GetValue(json)) Json.Write(desk.Out, Of(plan, forecast, parsed.GetValue(save), there));
+            else Say(desk, benches, plan, forecast, parsed.GetValue(save), before.Notebook);
             return ExitCode.Done;
         });
         return command;
@@ -53,18 +59,20 @@ static class PaperCommand
         var permission = new Argument<string>("PERMISSION") { Description = "A saved plan's permission" };
         var names = new Argument<string[]>("NAME") { Description = "For whom", Arity = ArgumentArity.OneOrMore };
         var secret = Passphrase.Option();
+        var real = Real("Real bikes at the end of these papers, in place of the plan's number");
         var json = new Option<bool>("--json") { Description = "For scripts" };
-        var command = new Command("make", "Makes and seals a paper for each name; codes are said once") { permission, names, secret, json };
+        var command = new Command("make", "Makes and seals a paper for each name; codes are said once") { permission, names, secret, real, json };
         command.SetAction(parsed =>
         {
             using var log = OpenLog(parsed.GetValue(data), out var path);
-            var all = Assessments.Of(log.Read());
-            var plan = Choose.One("permission", parsed.GetRequiredValue(permission), all.Plans, p => p.Permission);
+            var history = History.Of(log.Read());
+            var plan = Choose.One("permission", parsed.GetRequiredValue(permission), history.Assessments.Plans, p => p.Permission);
+            if (RealOf(parsed.GetValue(real)) is { } bikes) plan = plan with { RealBikes = bikes };
             var key = Passphrase.Open(log, parsed.GetValue(secret));
-            var made = Made(plan, Benches(parsed.GetValue(topics), plan), all, [.. parsed.GetRequiredValue(names).Distinct(StringComparer.Ordinal)], key, PaperFolder.Beside(path));
+            var made = Made(plan, Benches(parsed.GetValue(topics), plan), history, [.. parsed.GetRequiredValue(names).Distinct(StringComparer.Ordinal)], key, PaperFolder.Beside(path));
             foreach (var paper in made) log.Append(new Logged(TimeProvider.System.GetLocalNow(), paper.Entry));
-            if (parsed.GetValue(json)) Json.Write(desk.Out, new { Json.Schema, Papers = made.Select(m => new { m.Entry.Paper, m.Entry.Candidate, m.Entry.Number, m.Entry.Permission, m.File, m.Code, m.Met, m.Of }) });
-            else foreach (var m in made) desk.Out.WriteLine($"{m.Entry.Candidate}: paper {m.Entry.Paper}, code {m.Code}, {m.Met} of {m.Of} sorts of jobs met before, {m.File}");
+            if (parsed.GetValue(json)) Json.Write(desk.Out, new { Json.Schema, Papers = made.Select(m => new { m.Entry.Paper, m.Entry.Candidate, m.Entry.Number, m.Entry.Permission, m.File, m.Code, m.Met, m.Of, m.Real, m.RealMet }) });
+            else foreach (var m in made) Say(desk, m);
             return ExitCode.Done;
         });
         return command;
@@ -124,6 +132,27 @@ static class PaperCommand
         }
     }
 
+    static Option<string?> Real(string what) => new("--real") { Description = $"{what} (0 to {TestPlan.MostRealBikes})", HelpName = "N" };
+
+    static int? RealOf(string? text) => text is null ? null
+        : int.TryParse(text, NumberStyles.None, CultureInfo.InvariantCulture, out var n) && n <= TestPlan.MostRealBikes ? n
+        : throw new Complaint($"--real '{text}' will not do; write a whole number from 0 to {TestPlan.MostRealBikes}.", ExitCode.Usage);
+
+    static void Say(Desk desk, MadePaper m)
+    {
+        desk.Out.WriteLine($"{m.Entry.Candidate}: paper {m.Entry.Paper}, code {m.Code}, {m.Met} of {m.Of} sorts of jobs met before, {m.File}");
+        if (RealText.Made(m) is { } real) desk.Out.WriteLine($"  {real}");
+    }
+
+    // What the log says before a plan is made; a log is not needed for that.
+    static History Known(string? data)
+    {
+        var path = DataFile.Locate(data is null ? [] : ["--data", data], Environment.GetEnvironmentVariable);
+        if (!File.Exists(path)) return History.Empty;
+        using var log = Log.Open(path);
+        return History.Of(log.Read());
+    }
+
     static void Save(TestPlan plan, string? reason, string? data)
     {
         using var log = OpenLog(data, out _, isNew: true);
@@ -132,11 +161,12 @@ static class PaperCommand
         log.Append(new Logged(TimeProvider.System.GetLocalNow(), new LogEntry.PlanSaved(plan, reason ?? "")));
     }
 
-    static void Say(Desk desk, IReadOnlyList<Workbench> benches, TestPlan plan, PlanForecast forecast, bool saved)
+    static void Say(Desk desk, IReadOnlyList<Workbench> benches, TestPlan plan, PlanForecast forecast, bool saved, BenchNotebook notebook)
     {
         desk.Out.WriteLine($"{plan.Permission}: {(saved ? "saved" : "not saved; write --save to keep it")}");
-        foreach (var (name, text) in new[] { ("testplan.jobs", PlanText.Jobs(plan)), ("testplan.time", PlanText.Time(plan)), ("testplan.mix", PlanText.Mix(plan)), ("testplan.seen", PlanText.Seen(plan)), ("testplan.pass", PlanText.Pass(plan)) })
+        foreach (var (name, text) in new[] { ("testplan.jobs", PlanText.Jobs(plan)), ("testplan.time", PlanText.Time(plan)), ("testplan.mix", PlanText.Mix(plan)), ("testplan.seen", PlanText.Seen(plan)), ("testplan.pass", PlanText.Pass(plan)), ("testplan.real", RealText.Wish(plan)) })
             desk.Out.WriteLine($"{Words.Of(name)}: {text}");
+        if (plan.RealBikes > 0) desk.Out.WriteLine(RealText.There(benches.Select(b => b.Topic), plan, notebook));
         desk.Out.WriteLine(PlanText.NotYet(plan));
         desk.Out.WriteLine($"{PlanText.Expected(forecast)} {PlanText.ExpectedOf(forecast)}");
         foreach (var (of20, passes, jobs) in PlanText.Tells(plan)) desk.Out.WriteLine($"  {of20}: {passes} pass, {jobs} jobs sat");
@@ -144,7 +174,7 @@ static class PaperCommand
         foreach (var family in plan.Families) desk.Out.WriteLine($"  {FamilyName.Of(benches.First(b => b.Topic.Id == family.Topic).Topic, family)}");
     }
 
-    static object Of(TestPlan plan, PlanForecast forecast, bool saved) => new
+    static object Of(TestPlan plan, PlanForecast forecast, bool saved, int there) => new
     {
         Json.Schema,
         plan.Permission,
@@ -153,15 +183,16 @@ static class PaperCommand
         Jobs = new { plan.Rule.First, plan.Rule.Most, plan.MinutesPerJob, Sittings = plan.Sittings(plan.Rule.Most) },
         Checks = plan.Rule.Checks,
         Families = plan.Families.Select(f => new { f.Key, f.Topic, f.Provenance, f.Want, f.Opening, f.Select, f.Offer, f.Safety }),
+        RealBikes = new { Wanted = plan.RealBikes, There = there },
         Expected = new { forecast.Cases, forecast.Settled, forecast.Odd, Pitfalls = forecast.Pitfalls.Select(p => new { p.Class, p.Share }) },
         Tells = plan.Tells.Select(t => new { t.Share, t.Prospect.Passed, t.Prospect.NotYet, t.Prospect.Jobs }),
     };
 
-    static IReadOnlyList<MadePaper> Made(TestPlan plan, IReadOnlyList<Workbench> benches, Assessments all, IReadOnlyList<string> names, byte[] key, PaperFolder folder)
+    static IReadOnlyList<MadePaper> Made(TestPlan plan, IReadOnlyList<Workbench> benches, History history, IReadOnlyList<string> names, byte[] key, PaperFolder folder)
     {
         try
         {
-            return DeskWork.Make(plan, benches, all, names, key, folder);
+            return DeskWork.Make(plan, benches, history.Assessments, history.Notebook, names, key, folder);
         }
         catch (Exception e) when (e is SealException or ArgumentException)
         {
