@@ -36,7 +36,7 @@ public sealed class RealTelling(IReadOnlyList<Topic> topics)
     public IReadOnlyList<(string Check, string Seen, bool Opened)> Found(RealMark mark) =>
         [.. mark.Found.Select((f, i) => (NamesOf(mark).Clue(f.Clue), NamesOf(mark).Seen(f), mark.Sat.Opened.Contains(i)))];
 
-    string Was(RealMark mark) => Words.Of("realbike.was", ("part", NamesOf(mark).Part(mark.Job.Part)), ("kind", NamesOf(mark).Kind(mark.Job.Part, mark.Was)));
+    string Was(RealMark mark) => Words.Of("realbike.was", ("part", Spoken.Capital(NamesOf(mark).Part(mark.Job.Part))), ("kind", NamesOf(mark).Kind(mark.Job.Part, mark.Was)));
 
     string Said(RealMark mark) => mark.Sat.Tenths is not { } tenths ? Words.Of("realbike.no-answer") : Words.Of(
         mark.Right switch { true => "realbike.said-right", false => "realbike.said-other", null => "realbike.said-open" },

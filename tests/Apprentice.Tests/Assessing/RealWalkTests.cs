@@ -35,7 +35,7 @@ public sealed class RealWalkTests
         Assert.Contains("1 of 3 real bikes met before", Flat(room), StringComparison.Ordinal);
         room.Keys("4" + Exam.Passphrase + "{Enter}");
         var made = Assert.IsType<MadeScreen>(room.Screen).Made;
-        Look(room, "papers-made-real", made.SelectMany(m => (string[])[m.Code, m.Entry.Paper]).Append(room.Papers.Path));
+        Assert.Contains("Sam: 3 of 3 real bikes at the end; they do not count. Kim: 2 of 3 real bikes at the end; they do not count. 1 was left out", Flat(room), StringComparison.Ordinal);
         Assert.Equal([(3, 0), (2, 1)], made.Select(m => (m.Real, m.RealMet)));
         Assert.DoesNotContain(PaperFile.OpenByCode(File.ReadAllBytes(made[1].File), made[1].Code).Paper.Real, r => r.Case.Key == RealExam.Bikes[2].Key);
     }
@@ -169,12 +169,8 @@ public sealed class RealWalkTests
 
     static string Flat(Room room) => string.Join(' ', room.Text.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
-    static void Look(Room room, string name, IEnumerable<string>? drawn = null)
+    static void Look(Room room, string name)
     {
-        foreach (var size in Sizes)
-        {
-            var text = (drawn ?? []).Aggregate(room.TextAt(size), (t, d) => t.Replace(d, new string('x', d.Length), StringComparison.Ordinal));
-            if (drawn is null || size == Sizes[0]) Golden.Same($"{name}-{size.Columns}x{size.Rows}", text);
-        }
+        foreach (var size in Sizes) Golden.Same($"{name}-{size.Columns}x{size.Rows}", room.TextAt(size));
     }
 }
