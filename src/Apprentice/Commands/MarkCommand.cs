@@ -12,17 +12,17 @@ namespace Apprentice.Commands;
 static class MarkCommand
 {
     /// <summary><c>sit FILE</c>: opens the sitting.</summary>
-    public static Command Sit(Option<string?> topics, Option<string?> data, Func<ScreenOptions, int> screens)
+    public static Command Sit(SourceOptions sources, Func<ScreenOptions, int> screens)
     {
         var file = new Argument<string>("FILE") { Description = "The sealed paper" };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens" };
         var command = new Command("sit", "Opens a sealed paper to be sat; the lead types its code") { file, plain };
-        command.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain), parsed.GetRequiredValue(file))));
+        command.SetAction(parsed => screens(sources.Screens(parsed, parsed.GetValue(plain), parsed.GetRequiredValue(file))));
         return command;
     }
 
     /// <summary><c>mark FILE …</c>: collects results.</summary>
-    public static Command Mark(Desk desk, Option<string?> topics, Option<string?> data)
+    public static Command Mark(Desk desk, SourceOptions sources)
     {
         var files = new Argument<string[]>("FILE") { Description = "Results that came back", Arity = ArgumentArity.OneOrMore };
         var secret = Passphrase.Option();
@@ -30,20 +30,18 @@ static class MarkCommand
         var command = new Command("mark", "Collects results and marks them; a refused one is told with a sentence") { files, secret, json };
         command.SetAction(parsed =>
         {
-            using var log = PaperCommand.OpenLog(parsed.GetValue(data), out var path);
+            var taught = sources.Taught(parsed);
+            using var log = sources.OpenLog(parsed);
             var key = Passphrase.Open(log, parsed.GetValue(secret));
-            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
             var all = Assessments.Of(log.Read());
             var told = new List<object>();
             var refused = 0;
-            IReadOnlyList<Workbench> benches = [.. all.Plans.SelectMany(p => p.Topics).Select(t => t.Id).Distinct(StringComparer.Ordinal).Where(t => shelf.Ids.Contains(t, StringComparer.Ordinal)).Select(t => new Workbench(shelf.Topic(t)))];
-            var changes = WorkshopFolder.Of(null, path, parsed.GetValue(topics))?.Read().Changes ?? [];
-            var copy = WorkshopFolder.Copy(shelf.Texts, Shelf.OfLessons(parsed.GetValue(topics)).Texts, changes);
+            IReadOnlyList<Workbench> benches = [.. all.Plans.SelectMany(p => p.Topics).Select(t => t.Id).Distinct(StringComparer.Ordinal).Where(t => taught.Topics.Ids.Contains(t, StringComparer.Ordinal)).Select(t => new Workbench(taught.Topic(t)))];
             foreach (var file in parsed.GetRequiredValue(files))
             {
                 try
                 {
-                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, paper => copy.Frozen(benches, paper), key, PaperFolder.Beside(path));
+                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, paper => taught.Copy.Frozen(benches, paper), key, PaperFolder.Beside(sources.LogFile(parsed)));
                     var logged = new Logged(TimeProvider.System.GetLocalNow(), collected.Entry);
                     log.Append(logged);
                     all = all.With(logged);

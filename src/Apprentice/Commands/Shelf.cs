@@ -1,4 +1,5 @@
 using System.Reflection;
+using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
@@ -60,6 +61,11 @@ public sealed class Shelf
 
     /// <summary>Files with their paths under the folder, with slashes.</summary>
     public IEnumerable<(string Path, Func<string> Text)> Texts => _files.Select(f => (PathOf(f.Name), f.Text));
+
+    /// <summary>The same files with the workshop's changes over their texts.</summary>
+    /// <param name="copy">The texts with the changes.</param>
+    /// <param name="folder">Folder of these files in it, with a slash at the end.</param>
+    public Shelf Over(WorkshopCopy copy, string folder) => new(Folder, [.. _files.Select(f => f with { Text = () => copy.Text(folder + PathOf(f.Name)) ?? f.Text() })], () => _register.Value);
 
     /// <summary>The path of a file under the folder, with slashes.</summary>
     public string PathOf(string name) => Path.IsPathRooted(name) || !name.StartsWith(Folder + "/", StringComparison.Ordinal)
