@@ -16,8 +16,8 @@ public sealed record RealOffer(IReadOnlyList<RealCase> Fresh, int Met)
     public static RealOffer Of(IReadOnlyList<Topic> topics, BenchNotebook notebook, Assessments all, string candidate)
     {
         var there = There(topics, notebook);
-        var met = MetBy(notebook, candidate);
-        met.UnionWith(all.Results.Where(r => r.Candidate == candidate).SelectMany(r => r.Real).Where(m => m.Sat.IsMet).Select(m => m.Job.Case.Key));
+        var sat = all.Results.Where(r => r.Candidate == candidate).SelectMany(r => r.Real).Where(m => m.Sat.IsMet).Select(m => m.Job.Case.Key);
+        var met = MetBy(notebook, candidate).Concat(sat).ToHashSet(StringComparer.Ordinal);
         IReadOnlyList<RealCase> fresh = [.. there.Where(c => !met.Contains(c.Key))];
         return new RealOffer(fresh, there.Count - fresh.Count);
     }
@@ -27,5 +27,5 @@ public sealed record RealOffer(IReadOnlyList<RealCase> Fresh, int Met)
         [.. RealCases.ForPapers(notebook).Where(c => topics.Any(t => t.Id == c.Topic && t.State != TopicState.Draft && RealBench.Fits(t, c)))];
 
     /// <summary>Keys of the bikes that a person practised on.</summary>
-    public static HashSet<string> MetBy(BenchNotebook notebook, string person) => notebook.Tried.Where(t => t.Person == person).Select(t => t.Case).ToHashSet(StringComparer.Ordinal);
+    public static IReadOnlySet<string> MetBy(BenchNotebook notebook, string person) => notebook.Tried.Where(t => t.Person == person).Select(t => t.Case).ToHashSet(StringComparer.Ordinal);
 }

@@ -145,6 +145,15 @@ public sealed class RealBikeTests
         Assert.DoesNotContain(typeof(Sitting).GetProperties().Concat(typeof(SittingReal).GetProperties()), p => p.PropertyType == typeof(RealCase) || p.PropertyType == typeof(BikeTruth));
     }
 
+    [Fact]
+    public void They_go_with_the_person_who_is_erased()
+    {
+        List<LogEntry> entries = [new LogEntry.SittingStarted("A", Exam.Permission, "Sam", 1, "Jo", 4, 4, 1, Plain: false), new LogEntry.SittingEnded("A", SittingEnd.HandedIn), new LogEntry.SittingRealLooked("A", 1, 0), new LogEntry.SittingRealAnswered("A", 1, "older", 9), new LogEntry.SittingRealEnded("A")];
+        IReadOnlyList<Logged> log = [.. entries.Select((e, i) => new Logged(Nine.AddMinutes(i), e))];
+        Assert.Empty(PersonEntries.Without(log, "Sam"));
+        Assert.Equal(5, PersonEntries.Without(log, "Kim").Count);
+    }
+
     // Twelve people: the first six are sound on nothing, the others on all of their eight jobs.
     static History Group(Paper paper)
     {
