@@ -45,6 +45,7 @@ static class AssessFields
         ["families"] = Many(plan.Families, Of),
         ["rule"] = Of(plan.Rule),
         ["minutes"] = plan.MinutesPerJob,
+        ["real"] = plan.RealBikes,
     };
 
     public static TestPlan ToPlan(BsonDocument d) => new()
@@ -54,6 +55,7 @@ static class AssessFields
         Families = Many(d["families"], ToFamily),
         Rule = ToRule(d["rule"].AsDocument),
         MinutesPerJob = d["minutes"].AsDouble,
+        RealBikes = d.ContainsKey("real") ? d["real"].AsInt32 : 0,
     };
 
     public static BsonDocument Of(Rating r) => new() { ["judge"] = r.Judge, ["family"] = r.Family, ["of20"] = r.Of20 };
@@ -104,6 +106,7 @@ static class AssessFields
         ["again"] = Many(r.SafetyAgain, Of),
         ["anew"] = Many(r.NewJobs, Of),
         ["talked"] = r.Talked,
+        ["real"] = Many(r.Real, RealFields.Of),
     };
 
     public static PaperResult ToResult(BsonDocument d) => new()
@@ -117,6 +120,7 @@ static class AssessFields
         SafetyAgain = Many(d["again"], ToMark),
         NewJobs = d.ContainsKey("anew") ? Many(d["anew"], ToMark) : [],
         Talked = d["talked"].AsBoolean,
+        Real = RealFields.Many(d, RealFields.ToMark),
     };
 
     public static BsonDocument Of(BenchForm f) => new()

@@ -31,6 +31,9 @@ static class SittingDocument
         LogEntry.SittingResumed e => new() { ["paper"] = e.Paper },
         LogEntry.SittingWidened e => new() { ["paper"] = e.Paper, ["jobs"] = e.Jobs },
         LogEntry.SittingEnded e => new() { ["paper"] = e.Paper, ["why"] = e.Why.ToString() },
+        LogEntry.SittingRealLooked e => new() { ["paper"] = e.Paper, ["place"] = e.Place, ["check"] = e.Check },
+        LogEntry.SittingRealAnswered e => new() { ["paper"] = e.Paper, ["place"] = e.Place, ["said"] = e.Kind, ["tenths"] = e.Tenths },
+        LogEntry.SittingRealEnded e => new() { ["paper"] = e.Paper },
         _ => null,
     };
 
@@ -50,6 +53,9 @@ static class SittingDocument
         nameof(LogEntry.SittingResumed) => new LogEntry.SittingResumed(d["paper"].AsString),
         nameof(LogEntry.SittingWidened) => new LogEntry.SittingWidened(d["paper"].AsString, d["jobs"].AsInt32),
         nameof(LogEntry.SittingEnded) => new LogEntry.SittingEnded(d["paper"].AsString, Enum.Parse<SittingEnd>(d["why"].AsString)),
+        nameof(LogEntry.SittingRealLooked) => new LogEntry.SittingRealLooked(d["paper"].AsString, d["place"].AsInt32, d["check"].AsInt32),
+        nameof(LogEntry.SittingRealAnswered) => new LogEntry.SittingRealAnswered(d["paper"].AsString, d["place"].AsInt32, JobFields.Text(d["said"]), d["tenths"].AsInt32),
+        nameof(LogEntry.SittingRealEnded) => new LogEntry.SittingRealEnded(d["paper"].AsString),
         _ => null,
     };
 }

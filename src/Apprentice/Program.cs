@@ -22,24 +22,18 @@ static int Screens(ScreenOptions options)
 {
     string[] data = options.DataFile is { } file ? ["--data", file] : [];
     var dataFile = DataFile.Locate(data, Environment.GetEnvironmentVariable);
-    var folder = WorkshopFolder.Of(options.WorkshopFolder, dataFile, options.TopicsFolder);
-    var (changes, faulty) = folder?.Read() ?? ([], []);
-    foreach (var fault in faulty) Console.Error.WriteLine(fault);
-    if (faulty.Count > 0) return ExitCode.Fault;
-    var shelf = Shelf.OfTopics(options.TopicsFolder);
-    var copy = WorkshopFolder.Copy(shelf.Texts, Shelf.OfLessons(options.TopicsFolder).Texts, changes);
-    foreach (var fault in copy.Faults) Console.Error.WriteLine(fault);
-    var readings = copy.Readings();
-    foreach (var fault in readings.SelectMany(r => r.Faults)) Console.Error.WriteLine(fault);
+    var taught = Taught.Of(options.TopicsFolder, options.WorkshopFolder, dataFile);
+    var readings = taught.Topics.ReadAll();
+    foreach (var fault in taught.Unfit.Concat(readings.SelectMany(r => r.Faults))) Console.Error.WriteLine(fault);
     var topics = readings.Select(r => r.Topic).OfType<Apprentice.Engine.Topics.Topic>().ToList();
     if (topics.Count < readings.Count) return ExitCode.Fault;
     var plain = options.Plain || Environment.GetEnvironmentVariable("APPRENTICE_PLAIN") is "1";
     return Shell.Run(new ShellOptions(dataFile, topics, TimeProvider.System, Console.Error)
     {
         Paper = options.Paper,
-        Library = copy.Library(topics),
-        Copy = copy,
-        Folder = folder,
+        Library = taught.Library(topics),
+        Copy = taught.Copy,
+        Folder = taught.Folder,
         Plain = plain ? PlainDesk.Own() : null,
     });
 }

@@ -96,7 +96,8 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     /// <param name="paper">The paper.</param>
     public IReadOnlyList<Workbench> Frozen(IReadOnlyList<Workbench> benches, Paper paper)
     {
-        var versions = paper.Jobs.DistinctBy(j => j.Family.Topic).ToDictionary(j => j.Family.Topic, j => j.Version, StringComparer.Ordinal);
+        var versions = paper.Jobs.Select(j => (j.Family.Topic, j.Version)).Concat(paper.Real.Select(r => (r.Case.Topic, r.Version)))
+            .DistinctBy(t => t.Topic).ToDictionary(t => t.Topic, t => t.Version, StringComparer.Ordinal);
         return [.. benches.Select(b => versions.TryGetValue(b.Topic.Id, out var version) && version != b.Topic.Version ? Bench(b.Topic.Id, version) ?? b : b)];
     }
 

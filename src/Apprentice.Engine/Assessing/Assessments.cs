@@ -127,6 +127,9 @@ public sealed record Assessments
         LogEntry.SittingResumed e => e.Paper,
         LogEntry.SittingWidened e => e.Paper,
         LogEntry.SittingEnded e => e.Paper,
+        LogEntry.SittingRealLooked e => e.Paper,
+        LogEntry.SittingRealAnswered e => e.Paper,
+        LogEntry.SittingRealEnded e => e.Paper,
         _ => null,
     };
 

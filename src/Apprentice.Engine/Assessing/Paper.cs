@@ -30,6 +30,9 @@ public sealed record Paper
     /// <summary>Six fresh safety jobs for after a talk, places 101 to 106; empty when no sort of job of the plan can hurt.</summary>
     public required IReadOnlyList<PaperJob> SafetyAgain { get; init; }
 
+    /// <summary>Real bikes of other workshops, after all that counts; empty in papers of before there were any.</summary>
+    public IReadOnlyList<RealJob> Real { get; init; } = [];
+
     /// <summary>What stands behind the number of a paper for its fresh safety jobs.</summary>
     public const string AgainMark = "-S";
 
@@ -40,6 +43,7 @@ public sealed record Paper
         Rule = new StagedRule([new StageCheck(SafetyAgain.Count, 0, 1)]),
         Jobs = [.. SafetyAgain.Select((j, i) => j with { Place = i + 1 })],
         SafetyAgain = [],
+        Real = [],
     };
 
     /// <summary>What stands behind the number of a paper, before the job's place, for the new job of an appeal.</summary>
@@ -60,6 +64,7 @@ public sealed record Paper
         Rule = new StagedRule([new StageCheck(1, 0, 1)]),
         Jobs = [At(place) with { Place = 1, Seed = At(place).SeedOf(NewJobFresh) }],
         SafetyAgain = [],
+        Real = [],
     };
 
     /// <summary>What a number names: the paper, whether its fresh safety jobs are meant, and for which job a new one stands, or null.</summary>

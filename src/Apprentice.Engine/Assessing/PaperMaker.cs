@@ -1,3 +1,4 @@
+using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Quantities;
 
 namespace Apprentice.Engine.Assessing;
@@ -9,6 +10,7 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
 {
     const int FirstSafetyPlace = 101;
     const ulong Stream = 97;
+    const ulong RealStream = 98;
 
     /// <summary>Natural draws for each place: at least the 40 of MODEL 5.</summary>
     public const int DrawsPerPlace = 60;
@@ -18,8 +20,9 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
     /// <param name="candidate">Who sits it.</param>
     /// <param name="number">The candidate's how-manieth paper of this permission, from 1.</param>
     /// <param name="seed">Drawn anew for every paper, and kept sealed.</param>
+    /// <param name="real">Real bikes that the candidate may get; as many as the plan wants are taken, by luck of its own, so that no job changes.</param>
     /// <exception cref="ArgumentException">A topic is missing or has another version, or a sort of job cannot be made.</exception>
-    public Paper Make(string id, string candidate, int number, ulong seed)
+    public Paper Make(string id, string candidate, int number, ulong seed, IReadOnlyList<RealCase>? real = null)
     {
         Check();
         var rng = new Rng(Seeds.Mixed(seed), Stream);
@@ -43,6 +46,7 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
             Jobs = jobs,
             SafetyAgain = safety.Count == 0 ? [] : [.. Enumerable.Range(0, PaperResult.FreshSafetyJobs)
                 .Select(i => Job(FirstSafetyPlace + i, safety[i % safety.Count], Draws(safety[i % safety.Count], 1, rng)[0].Seed))],
+            Real = RealJobs(real ?? [], new Rng(Seeds.Mixed(seed), RealStream)),
         };
     }
 
@@ -69,6 +73,15 @@ public sealed class PaperMaker(TestPlan plan, IReadOnlyList<Workbench> benches)
     }
 
     PaperJob Job(int place, JobFamily family, ulong seed) => new(place, family, BenchOf(family).Topic.Version, seed);
+
+    IReadOnlyList<RealJob> RealJobs(IReadOnlyList<RealCase> cases, Rng rng) =>
+        [.. Balanced.Shuffled(cases.Count, rng).Take(plan.RealBikes).Select((from, i) => RealJob(i + 1, cases[from]))];
+
+    RealJob RealJob(int place, RealCase it)
+    {
+        if (benches.FirstOrDefault(b => b.Topic.Id == it.Topic) is not { } bench || !RealBench.Fits(bench.Topic, it)) throw new ArgumentException($"the real bike {it.Key} is of no topic of the plan", nameof(it));
+        return new RealJob(place, bench.Topic.Version, bench.Topic.Wants.First(w => w.Id == it.Want).Asks[0], it);
+    }
 
     Workbench BenchOf(JobFamily family) => benches.First(b => b.Topic.Id == family.Topic);
 

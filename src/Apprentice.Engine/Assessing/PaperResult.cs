@@ -27,6 +27,9 @@ public sealed record PaperResult
     /// <summary>Marks of the new jobs of appeals, at places of their own; empty until one is sat.</summary>
     public IReadOnlyList<JobMark> NewJobs { get; init; } = [];
 
+    /// <summary>Real bikes at the end: shown, and part of nothing that is counted here or anywhere.</summary>
+    public IReadOnlyList<RealMark> Real { get; init; } = [];
+
     /// <summary>Every mark: the jobs, then the fresh safety jobs, then the new jobs of appeals.</summary>
     public IEnumerable<JobMark> AllJobs => Jobs.Concat(SafetyAgain).Concat(NewJobs);
 

@@ -40,6 +40,15 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
     /// <summary>When it ended, or null.</summary>
     public DateTimeOffset? Ended { get; init; }
 
+    /// <summary>Real bikes that were looked at, by place: after the end, outside jobs, time and rule.</summary>
+    public IReadOnlyList<SittingReal> Real { get; init; } = [];
+
+    /// <summary>True once the real bikes were handed in; until then they can be gone on with.</summary>
+    public bool RealOver { get; init; }
+
+    /// <summary>The real bike at a place, untouched when nothing was done.</summary>
+    public SittingReal RealAt(int place) => Real.FirstOrDefault(r => r.Place == place) ?? new SittingReal(place);
+
     /// <summary>Time for the jobs up to the next check, multiplier included.</summary>
     public TimeSpan Allowed => TimeSpan.FromMinutes(Places * Started.MinutesPerJob * Started.Multiplier);
 
@@ -80,7 +89,7 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
     /// <exception cref="ArgumentException">The entry speaks of a place that the sitting does not have.</exception>
     public Sitting With(LogEntry entry, DateTimeOffset at)
     {
-        if (End is not null) return this;
+        if (End is not null) return RealOver ? this : WithReal(entry);
         return entry switch
         {
             LogEntry.SittingOpened e => Ticked(at) with { OnScreen = Checked(e.Place) },
@@ -95,6 +104,16 @@ public sealed record Sitting(LogEntry.SittingStarted Started, DateTimeOffset At)
             _ => this,
         };
     }
+
+    Sitting WithReal(LogEntry entry) => entry switch
+    {
+        LogEntry.SittingRealLooked e => Changed(RealAt(e.Place) is var real && real.Opened.Contains(e.Check) ? real : real with { Opened = [.. real.Opened, e.Check] }),
+        LogEntry.SittingRealAnswered e => Changed(RealAt(e.Place) with { Kind = e.Kind, Tenths = e.Tenths }),
+        LogEntry.SittingRealEnded => this with { RealOver = true },
+        _ => this,
+    };
+
+    Sitting Changed(SittingReal real) => this with { Real = [.. Real.Where(r => r.Place != real.Place).Append(real).OrderBy(r => r.Place)] };
 
     TimeSpan Since(DateTimeOffset now) => RunningSince is { } since && now > since ? now - since : TimeSpan.Zero;
 
@@ -146,78 +165,4 @@ public sealed record SittingJob(int Place)
 
     /// <summary>True while it is put off.</summary>
     public bool Skipped { get; init; }
-}
-
-/// <summary>What travels back to the lead: looks and answers, no marks.</summary>
-/// <param name="Paper">Number of the paper.</param>
-/// <param name="Candidate">Who sat it.</param>
-/// <param name="Number">The candidate's how-manieth paper of this permission.</param>
-/// <param name="Places">Jobs that had to be answered.</param>
-/// <param name="Jobs">The jobs.</param>
-/// <param name="Used">Time used.</param>
-/// <param name="Ended">When it ended.</param>
-/// <param name="Why">Why.</param>
-/// <param name="Stops">Reasons for which the clock was stopped.</param>
-public sealed record SatPaper(
-    string Paper, string Candidate, int Number, int Places, IReadOnlyList<SittingJob> Jobs, TimeSpan Used, DateTimeOffset Ended, SittingEnd Why, IReadOnlyList<string> Stops)
-{
-    /// <summary>Who confirmed that it was the candidate; empty in results of before this was kept.</summary>
-    public string ConfirmedBy { get; init; } = "";
-
-    /// <summary>More time for those who need it; 1 for none.</summary>
-    public double Multiplier { get; init; } = 1;
-
-    /// <summary>True when it was sat in plain lines.</summary>
-    public bool Plain { get; init; }
-
-    /// <summary>The record of an ended sitting.</summary>
-    /// <exception cref="ArgumentException">The sitting goes on.</exception>
-    public static SatPaper Of(Sitting sitting) => sitting is { End: { } why, Ended: { } ended }
-        ? new(sitting.Paper, sitting.Started.Candidate, sitting.Started.Number, sitting.Places, sitting.Jobs, sitting.Used, ended, why, [.. sitting.Stops.Select(s => s.Reason)])
-        {
-            ConfirmedBy = sitting.Started.ConfirmedBy,
-            Multiplier = sitting.Started.Multiplier,
-            Plain = sitting.Started.Plain,
-        }
-        : throw new ArgumentException("the sitting has not ended", nameof(sitting));
-
-    /// <summary>The result: every job up to the last check marked, jobs without an answer not sound.</summary>
-    /// <param name="paper">The opened paper.</param>
-    /// <param name="benches">Its topics, in the paper's versions.</param>
-    /// <exception cref="ArgumentException">It belongs to another paper, person or topic version.</exception>
-    public PaperResult Mark(Paper paper, IReadOnlyList<Workbench> benches)
-    {
-        if (paper.Id != Paper || paper.Candidate != Candidate || paper.Number != Number)
-            throw new ArgumentException($"this result is of paper {Paper}, {Candidate}; the paper is {paper.Id}, {paper.Candidate}", nameof(paper));
-        return new PaperResult
-        {
-            Paper = Paper,
-            Permission = paper.Permission,
-            Candidate = Candidate,
-            Number = Number,
-            Rule = paper.Rule,
-            Jobs = [.. Enumerable.Range(1, Places).Select(p => Recorded(paper, benches, Jobs.FirstOrDefault(j => j.Place == p) ?? new SittingJob(p)))],
-        };
-    }
-
-    /// <summary>The mark of one job with what it rests on: for when the paper is over.</summary>
-    /// <exception cref="ArgumentException">The topic is not there or has another version.</exception>
-    public static JobMark Recorded(Paper paper, IReadOnlyList<Workbench> benches, SittingJob job)
-    {
-        var planned = paper.At(job.Place);
-        var bench = BenchOf(planned, benches);
-        return Marker.Recorded(bench, paper.Make(bench, job.Place, job.Fresh), planned, job);
-    }
-
-    /// <summary>The mark of one job: also used while a staged paper is sat, to see whether more jobs are needed; nothing of it is shown then.</summary>
-    public static JobMark MarkOf(Paper paper, IReadOnlyList<Workbench> benches, SittingJob job)
-    {
-        var planned = paper.At(job.Place);
-        if (job.Given is not { } given) return Marker.NotAnswered(planned);
-        var bench = BenchOf(planned, benches);
-        return Marker.Mark(bench, paper.Make(bench, job.Place, job.Fresh), planned, given.With(job.Looks));
-    }
-
-    static Workbench BenchOf(PaperJob planned, IReadOnlyList<Workbench> benches) => benches.FirstOrDefault(b => b.Topic.Id == planned.Family.Topic)
-        ?? throw new ArgumentException($"the topic {planned.Family.Topic} of the paper is not there", nameof(benches));
 }

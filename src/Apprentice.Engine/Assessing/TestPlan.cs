@@ -23,6 +23,12 @@ public sealed record TestPlan
     /// <summary>Minutes a job, before any multiplier.</summary>
     public double MinutesPerJob { get; init; } = 4;
 
+    /// <summary>Most real bikes of a paper. Judgement: a quarter of the first twelve jobs, so that the end is not long.</summary>
+    public const int MostRealBikes = 3;
+
+    /// <summary>Real bikes of other workshops that a paper carries at its end where there are so many; they count for nothing.</summary>
+    public int RealBikes { get; init; }
+
     /// <summary>The sort of job at a place: every sort stands in the first twelve, then they come round again.</summary>
     /// <param name="place">Place, from 1.</param>
     public JobFamily FamilyAt(int place) => Families[(place - 1) % Families.Count];

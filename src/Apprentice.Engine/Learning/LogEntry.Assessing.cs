@@ -79,6 +79,22 @@ public abstract partial record LogEntry
     /// <summary>The sitting ended.</summary>
     public sealed record SittingEnded(string Paper, SittingEnd Why) : LogEntry;
 
+    /// <summary>A check of a real bike was opened, after the sitting ended.</summary>
+    /// <param name="Paper">Number of the paper.</param>
+    /// <param name="Place">Place among its real bikes.</param>
+    /// <param name="Check">Index of the check among those that were taken on the bike.</param>
+    public sealed record SittingRealLooked(string Paper, int Place, int Check) : LogEntry;
+
+    /// <summary>It was said what a real bike is; a later answer replaces it.</summary>
+    /// <param name="Paper">Number of the paper.</param>
+    /// <param name="Place">Place among its real bikes.</param>
+    /// <param name="Kind">The kind, or null for "not settled".</param>
+    /// <param name="Tenths">How sure, of 10.</param>
+    public sealed record SittingRealAnswered(string Paper, int Place, string? Kind, int Tenths) : LogEntry;
+
+    /// <summary>The real bikes of a paper were handed in.</summary>
+    public sealed record SittingRealEnded(string Paper) : LogEntry;
+
     /// <summary>The lead collected and marked a paper, or published a result.</summary>
     /// <param name="Result">The result.</param>
     /// <param name="Published">True when the candidate was told.</param>

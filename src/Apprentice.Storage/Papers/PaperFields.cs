@@ -17,6 +17,7 @@ static class PaperFields
         ["minutes"] = paper.MinutesPerJob,
         ["jobs"] = AssessFields.Many(paper.Jobs, Of),
         ["again"] = AssessFields.Many(paper.SafetyAgain, Of),
+        ["real"] = AssessFields.Many(paper.Real, RealFields.Of),
     };
 
     public static Paper ToPaper(BsonDocument d) => new()
@@ -29,6 +30,7 @@ static class PaperFields
         MinutesPerJob = d["minutes"].AsDouble,
         Jobs = AssessFields.Many(d["jobs"], ToJob),
         SafetyAgain = AssessFields.Many(d["again"], ToJob),
+        Real = RealFields.Many(d, RealFields.ToJob),
     };
 
     public static BsonDocument Of(PaperJob job) => new() { ["place"] = job.Place, ["family"] = AssessFields.Of(job.Family), ["version"] = job.Version, ["seed"] = unchecked((long)job.Seed) };
@@ -64,6 +66,7 @@ static class PaperFields
         ["by"] = sat.ConfirmedBy,
         ["times"] = sat.Multiplier,
         ["plain"] = sat.Plain,
+        ["real"] = AssessFields.Many(sat.Real, RealFields.Of),
     };
 
     public static SatPaper ToSat(BsonDocument d) => new(
@@ -73,5 +76,6 @@ static class PaperFields
         ConfirmedBy = d["by"].AsString,
         Multiplier = d["times"].AsDouble,
         Plain = d["plain"].AsBoolean,
+        Real = RealFields.Many(d, RealFields.ToSitting),
     };
 }

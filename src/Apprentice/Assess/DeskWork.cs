@@ -1,6 +1,7 @@
 using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Notebook;
 using Apprentice.Storage.Papers;
 
 namespace Apprentice.Assess;
@@ -12,22 +13,30 @@ static class DeskWork
     /// <param name="plan">The plan.</param>
     /// <param name="benches">Topics at hand.</param>
     /// <param name="all">What the log says so far.</param>
+    /// <param name="notebook">Real bikes that were taken in, and who met them.</param>
     /// <param name="candidates">For whom; each once.</param>
     /// <param name="key">The desk's key.</param>
     /// <param name="folder">Where the sealed files go.</param>
     /// <exception cref="ArgumentException">A topic is missing or changed, or a sort of job cannot be made.</exception>
     /// <exception cref="SealException">A file cannot be written.</exception>
-    public static IReadOnlyList<MadePaper> Make(TestPlan plan, IReadOnlyList<Workbench> benches, Assessments all, IReadOnlyList<string> candidates, byte[] key, PaperFolder folder)
+    public static IReadOnlyList<MadePaper> Make(TestPlan plan, IReadOnlyList<Workbench> benches, Assessments all, BenchNotebook notebook, IReadOnlyList<string> candidates, byte[] key, PaperFolder folder)
     {
         var maker = new PaperMaker(plan, benches);
+        var topics = benches.Select(b => b.Topic).Where(t => plan.Topics.Any(p => p.Id == t.Id)).ToList();
         var made = new List<MadePaper>();
         foreach (var candidate in candidates)
         {
-            var paper = maker.Make(NewNumber(all, made), candidate, all.NextNumber(candidate, plan.Permission), Seal.NewSeed());
+            var real = RealOffer.Of(topics, notebook, all, candidate);
+            var paper = maker.Make(NewNumber(all, made), candidate, all.NextNumber(candidate, plan.Permission), Seal.NewSeed(), real.Fresh);
             var (file, code) = PaperFile.Sealed(paper, key);
             var path = folder.Write(PaperFolder.NameOf(paper.Id, candidate, PaperFolder.PaperEnding), file);
             var (met, of) = all.MetBefore(candidate, plan);
-            made.Add(new MadePaper(new LogEntry.PaperMade(paper.Id, plan.Permission, candidate, paper.Number), path, code, met, of));
+            made.Add(new MadePaper(new LogEntry.PaperMade(paper.Id, plan.Permission, candidate, paper.Number), path, code, met, of)
+            {
+                Real = paper.Real.Count,
+                RealWished = plan.RealBikes,
+                RealMet = real.Met,
+            });
         }
 
         return made;
@@ -89,7 +98,17 @@ static class DeskWork
 /// <param name="Code">The one-time code: shown once and kept nowhere.</param>
 /// <param name="Met">Sorts of jobs of the plan that the candidate met in papers before.</param>
 /// <param name="Of">Sorts of jobs of the plan.</param>
-sealed record MadePaper(LogEntry.PaperMade Entry, string File, string Code, int Met, int Of);
+sealed record MadePaper(LogEntry.PaperMade Entry, string File, string Code, int Met, int Of)
+{
+    /// <summary>Real bikes at its end.</summary>
+    public int Real { get; init; }
+
+    /// <summary>Real bikes that the plan wants.</summary>
+    public int RealWished { get; init; }
+
+    /// <summary>Real bikes left out, because the candidate met them before.</summary>
+    public int RealMet { get; init; }
+}
 
 /// <summary>A result that was collected and marked.</summary>
 /// <param name="Sat">What was sat.</param>

@@ -10,7 +10,7 @@ namespace Apprentice.Commands;
 static class CaseCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var seed = new Option<string>("--seed") { Description = "Same topic, seed and request, same case", HelpName = "N", Required = true };
@@ -22,10 +22,12 @@ static class CaseCommand
         var tools = new Option<string?>("--tools") { Description = "Tools at hand", HelpName = "a,b" };
         var solution = new Option<bool>("--solution") { Description = "Print what is true and every look too" };
         var json = new Option<bool>("--json") { Description = "Print the case file" };
-        var command = new Command("case", "Makes a case for practice") { topic, seed, provenance, want, opening, select, offer, tools, solution, json };
+        var command = new Command("case", "Makes a case for practice") { topic, seed, provenance, want, opening, select, offer, tools, solution, json, sources.Shipped };
         command.SetAction(parsed =>
         {
-            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
+            var taught = sources.Taught(parsed);
+            var it = taught.Topic(parsed.GetRequiredValue(topic));
+            taught.Tell(desk.Error, it);
             var request = RequestOf(it, parsed.GetValue(provenance), parsed.GetValue(want), parsed.GetValue(opening), parsed.GetValue(select), parsed.GetValue(offer), parsed.GetValue(tools));
             return Run(desk, new Workbench(it), request, SeedOf(parsed.GetRequiredValue(seed)), parsed.GetValue(solution), parsed.GetValue(json));
         });

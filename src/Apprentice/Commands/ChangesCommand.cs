@@ -7,7 +7,7 @@ namespace Apprentice.Commands;
 static class ChangesCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions options)
     {
         var back = new Option<int?>("--take-back") { Description = "Take a change back; the shipped lines stand again", HelpName = "NUMBER" };
         var by = new Option<string?>("--by") { Description = "Who does it", HelpName = "NAME" };

@@ -10,17 +10,21 @@ namespace Apprentice.Commands;
 static class CheckCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
-        var folders = new Argument<string[]>("FOLDER") { Description = "Folders to check; else question-bank and lessons, here or beside the program", Arity = ArgumentArity.ZeroOrMore };
+        var folders = new Argument<string[]>("FOLDER") { Description = "Folders to check; else question-bank and lessons here; else the shipped ones with the workshop's changes", Arity = ArgumentArity.ZeroOrMore };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
         var explain = new Option<string?>("--explain") { Description = "Say what a topic is able to tell: which clues tell which kinds apart, the shortest way to each, how hard its cases are", HelpName = "TOPIC" };
-        var command = new Command("check", "Checks topic files and lessons") { folders, json, explain };
-        command.SetAction(parsed => parsed.GetValue(explain) is { } topic ? Explain(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], topic, parsed.GetValue(json)) : Run(desk, [.. Shelves(parsed.GetValue(folders) ?? [])], parsed.GetValue(json)));
+        var command = new Command("check", "Checks topic files and lessons") { folders, json, explain, sources.Shipped };
+        command.SetAction(parsed =>
+        {
+            var (shelves, unfit) = Shelves(parsed.GetValue(folders) ?? [], sources, parsed);
+            return parsed.GetValue(explain) is { } topic ? Explain(desk, shelves, topic, parsed.GetValue(json)) : Run(desk, shelves, unfit, parsed.GetValue(json));
+        });
         return command;
     }
 
-    static int Run(Desk desk, IReadOnlyList<Shelf> shelves, bool json)
+    static int Run(Desk desk, IReadOnlyList<Shelf> shelves, IReadOnlyList<Fault> unfit, bool json)
     {
         var lessons = shelves.FirstOrDefault(s => s.Files.Any(f => IsLesson(f.Name)));
         var register = lessons is null ? Shelf.RegisterOf(Shelf.OfLessons(null)) : Shelf.RegisterOf(lessons);
@@ -33,6 +37,7 @@ static class CheckCommand
             .. topics.SelectMany(t => t.Faults),
             .. SideBySide.Each([.. texts.Where(f => f.IsLesson)], f => LessonCheck.Faults(f.Name, f.Text, link => IsThere(f.Name, link))).SelectMany(f => f),
             .. check?.Faults() ?? [],
+            .. unfit,
         ];
         var reading = check is null || lessons is null ? null : ReadingText.Of(check, lessons);
         if (json)
@@ -60,13 +65,14 @@ static class CheckCommand
 
     static LibraryCheck CheckOf(Shelf lessons, IReadOnlyList<Topic> topics) => new(topics, lessons.Library(topics), path => $"{lessons.Folder}/{path}");
 
-    static IEnumerable<Shelf> Shelves(string[] folders)
+    // Folders of those who write topics are checked as they stand; the shipped files with the workshop's changes, and the changes too.
+    static (IReadOnlyList<Shelf> Shelves, IReadOnlyList<Fault> Unfit) Shelves(string[] folders, SourceOptions sources, ParseResult parsed)
     {
-        if (folders.Length > 0) return folders.Select(Shelf.OfFolder);
-        string[] names = [Shelf.Topics, Shelf.Lessons];
-        if (names.Any(Directory.Exists)) return names.Where(Directory.Exists).Select(Shelf.OfFolder);
-        var beside = names.Select(name => Path.Combine(AppContext.BaseDirectory, name)).Where(Directory.Exists).ToList();
-        return beside.Count > 0 ? beside.Select(Shelf.OfFolder) : names.Select(Shelf.Inside);
+        var named = parsed.GetValue(sources.Topics) ?? parsed.GetValue(sources.Workshop);
+        string[] here = folders.Length > 0 ? folders : named is null ? [.. ((string[])[Shelf.Topics, Shelf.Lessons]).Where(Directory.Exists)] : [];
+        if (here.Length > 0) return ([.. here.Select(Shelf.OfFolder)], []);
+        var taught = sources.Taught(parsed);
+        return ([taught.Topics, taught.Lessons], taught.Unfit);
     }
 
     // A file anywhere under a folder called lessons is a lesson; any other is a topic.

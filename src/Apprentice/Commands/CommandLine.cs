@@ -33,40 +33,37 @@ public static class CommandLine
         var data = new Option<string?>("--data") { Description = "File of the log", HelpName = "FILE", Recursive = true };
         var workshop = new Option<string?>("--workshop") { Description = "Folder of the workshop's changes, else the folder workshop beside the log", HelpName = "FOLDER", Recursive = true };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens: for a screen reader, or a pipe (also APPRENTICE_PLAIN=1)" };
-        var stand = new StandOptions(topics, data, workshop);
+        var sources = new SourceOptions(topics, data, workshop);
         var root = new RootCommand("Teaches to tell which version, standard or size of a part is on the bike. Without a command it opens its screens.")
         {
             topics,
             data,
             workshop,
             plain,
-            TopicsCommand.Make(desk, stand),
-            IdentifyCommand.Make(desk, stand),
-            CaseCommand.Make(desk, stand),
-            GradeCommand.Make(desk, stand),
-            CheckCommand.Make(desk),
-            LawsCommand.Make(desk, stand),
-            FiguresCommand.Make(desk, topics),
-            SheetsCommand.Make(desk, topics),
-            PictureCommand.Make(desk, topics),
-            RecordsCommands.Export(desk, topics, data),
-            RecordsCommands.Import(desk, data),
-            RecordsCommands.Erase(desk, data),
-            StandCommands.Bike(desk, stand),
-            StandCommands.Inbox(desk, stand),
-            StandCommands.Rates(desk, stand),
-            PricesCommand.Make(desk, stand),
-            ChangesCommand.Make(desk, stand),
-            PaperCommand.Make(desk, topics, data),
-            MarkCommand.Sit(topics, data, screens),
-            MarkCommand.Mark(desk, topics, data),
-            ReportCommand.Appeal(topics, data, screens),
-            ReportCommand.Make(desk, topics, data),
+            TopicsCommand.Make(desk, sources),
+            IdentifyCommand.Make(desk, sources),
+            CaseCommand.Make(desk, sources),
+            GradeCommand.Make(desk, sources),
+            CheckCommand.Make(desk, sources),
+            LawsCommand.Make(desk, sources),
+            FiguresCommand.Make(desk, sources),
+            SheetsCommand.Make(desk, sources),
+            PictureCommand.Make(desk, sources),
+            RecordsCommands.Export(desk, sources),
+            RecordsCommands.Import(desk, sources),
+            RecordsCommands.Erase(desk, sources),
+            StandCommands.Bike(desk, sources),
+            StandCommands.Inbox(desk, sources),
+            StandCommands.Rates(desk, sources),
+            PricesCommand.Make(desk, sources),
+            ChangesCommand.Make(desk, sources),
+            PaperCommand.Make(desk, sources),
+            MarkCommand.Sit(sources, screens),
+            MarkCommand.Mark(desk, sources),
+            ReportCommand.Appeal(sources, screens),
+            ReportCommand.Make(desk, sources),
         };
-        root.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain))
-        {
-            WorkshopFolder = parsed.GetValue(workshop),
-        }));
+        root.SetAction(parsed => screens(sources.Screens(parsed, parsed.GetValue(plain))));
         return root;
     }
 

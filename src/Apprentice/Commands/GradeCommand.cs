@@ -10,15 +10,17 @@ namespace Apprentice.Commands;
 static class GradeCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var caseFile = new Argument<string>("CASE-FILE") { Description = "A case as 'case … --json' prints it" };
         var answerFile = new Argument<string>("ANSWER-FILE") { Description = "The answer" };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("grade", "Grades an answer to a case") { caseFile, answerFile, json };
+        var command = new Command("grade", "Grades an answer to a case") { caseFile, answerFile, json, sources.Shipped };
         command.SetAction(parsed =>
         {
-            var (bench, made) = CaseFile.Read(parsed.GetRequiredValue(caseFile), options.Shelf(parsed));
+            var taught = sources.Taught(parsed);
+            var (bench, made) = CaseFile.Read(parsed.GetRequiredValue(caseFile), taught.Topics);
+            taught.Tell(desk.Error, bench.Topic);
             var answer = AnswerFile.Read(parsed.GetRequiredValue(answerFile), bench, made);
             var grade = bench.Grade(made, answer);
             if (parsed.GetValue(json)) Json.Write(desk.Out, Of(made, grade));

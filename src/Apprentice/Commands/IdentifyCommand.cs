@@ -10,7 +10,7 @@ namespace Apprentice.Commands;
 static class IdentifyCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var findings = new Argument<string[]>("clue=finding") { Description = "What was found, as often as needed: plate=2016 stem-length=335mm stem-length=\"13 3/16in\" plate@phone=2016", Arity = ArgumentArity.ZeroOrMore };
@@ -20,10 +20,12 @@ static class IdentifyCommand
         var tools = new Option<string?>("--tools") { Description = "Tools at hand", HelpName = "a,b" };
         var channel = new Option<string?>("--channel") { Description = "How the bike is seen: bench, photo or phone", HelpName = "C" };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("identify", "Says what findings on a bike amount to") { topic, findings, provenance, want, asks, tools, channel, json };
+        var command = new Command("identify", "Says what findings on a bike amount to") { topic, findings, provenance, want, asks, tools, channel, json, sources.Shipped };
         command.SetAction(parsed =>
         {
-            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
+            var taught = sources.Taught(parsed);
+            var it = taught.Topic(parsed.GetRequiredValue(topic));
+            taught.Tell(desk.Error, it);
             var by = parsed.GetValue(channel) is { } c ? Choose.Value<Channel>("channel", c) : Channel.Bench;
             var written = parsed.GetValue(findings) ?? [];
             if (written.FirstOrDefault(w => w.StartsWith('-')) is { } option)

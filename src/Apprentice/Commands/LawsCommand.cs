@@ -12,15 +12,17 @@ static class LawsCommand
     const double Allowed = 4;
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var topic = new Argument<string>("TOPIC") { Description = "The topic" };
         var cases = new Option<string?>("--cases") { Description = $"Cases for each provenance and selection; else {UsualCases}", HelpName = "N" };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("laws", "Makes many cases and checks that the engine is as right as it is sure") { topic, cases, json };
+        var command = new Command("laws", "Makes many cases and checks that the engine is as right as it is sure") { topic, cases, json, sources.Shipped };
         command.SetAction(parsed =>
         {
-            var it = options.Shelf(parsed).Topic(parsed.GetRequiredValue(topic));
+            var taught = sources.Taught(parsed);
+            var it = taught.Topic(parsed.GetRequiredValue(topic));
+            taught.Tell(desk.Error, it);
             return Run(desk, it, CountOf(parsed.GetValue(cases)), parsed.GetValue(json));
         });
         return command;

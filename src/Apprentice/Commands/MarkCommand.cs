@@ -12,17 +12,17 @@ namespace Apprentice.Commands;
 static class MarkCommand
 {
     /// <summary><c>sit FILE</c>: opens the sitting.</summary>
-    public static Command Sit(Option<string?> topics, Option<string?> data, Func<ScreenOptions, int> screens)
+    public static Command Sit(SourceOptions sources, Func<ScreenOptions, int> screens)
     {
         var file = new Argument<string>("FILE") { Description = "The sealed paper" };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens" };
         var command = new Command("sit", "Opens a sealed paper to be sat; the lead types its code") { file, plain };
-        command.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain), parsed.GetRequiredValue(file))));
+        command.SetAction(parsed => screens(sources.Screens(parsed, parsed.GetValue(plain), parsed.GetRequiredValue(file))));
         return command;
     }
 
     /// <summary><c>mark FILE …</c>: collects results.</summary>
-    public static Command Mark(Desk desk, Option<string?> topics, Option<string?> data)
+    public static Command Mark(Desk desk, SourceOptions sources)
     {
         var files = new Argument<string[]>("FILE") { Description = "Results that came back", Arity = ArgumentArity.OneOrMore };
         var secret = Passphrase.Option();
@@ -30,20 +30,18 @@ static class MarkCommand
         var command = new Command("mark", "Collects results and marks them; a refused one is told with a sentence") { files, secret, json };
         command.SetAction(parsed =>
         {
-            using var log = PaperCommand.OpenLog(parsed.GetValue(data), out var path);
+            var taught = sources.Taught(parsed);
+            using var log = sources.OpenLog(parsed);
             var key = Passphrase.Open(log, parsed.GetValue(secret));
-            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
             var all = Assessments.Of(log.Read());
             var told = new List<object>();
             var refused = 0;
-            IReadOnlyList<Workbench> benches = [.. all.Plans.SelectMany(p => p.Topics).Select(t => t.Id).Distinct(StringComparer.Ordinal).Where(t => shelf.Ids.Contains(t, StringComparer.Ordinal)).Select(t => new Workbench(shelf.Topic(t)))];
-            var changes = WorkshopFolder.Of(null, path, parsed.GetValue(topics))?.Read().Changes ?? [];
-            var copy = WorkshopFolder.Copy(shelf.Texts, Shelf.OfLessons(parsed.GetValue(topics)).Texts, changes);
+            IReadOnlyList<Workbench> benches = [.. all.Plans.SelectMany(p => p.Topics).Select(t => t.Id).Distinct(StringComparer.Ordinal).Where(t => taught.Topics.Ids.Contains(t, StringComparer.Ordinal)).Select(t => new Workbench(taught.Topic(t)))];
             foreach (var file in parsed.GetRequiredValue(files))
             {
                 try
                 {
-                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, paper => copy.Frozen(benches, paper), key, PaperFolder.Beside(path));
+                    var collected = DeskWork.Collect(PaperFolder.Read(file), all, paper => taught.Copy.Frozen(benches, paper), key, PaperFolder.Beside(sources.LogFile(parsed)));
                     var logged = new Logged(TimeProvider.System.GetLocalNow(), collected.Entry);
                     log.Append(logged);
                     all = all.With(logged);
@@ -68,6 +66,7 @@ static class MarkCommand
     {
         var sat = collected.Sat;
         desk.Out.WriteLine($"{file}: {sat.Candidate}, paper {sat.Paper}, collected. {Marks(collected, all).Count(m => m.CountsSound)} of {Marks(collected, all).Count} jobs sound: {Choose.Dashed(OutcomeOf(collected, all))}.");
+        foreach (var real in Real(collected)) desk.Out.WriteLine($"  real bike {real.Job.Place}, {real.Job.Case.Topic}: {(real.Sat.Tenths is null ? "nothing said" : $"said {real.Sat.Kind ?? "not settled"}")}, it was {real.Was}; it counts for nothing");
         foreach (var mark in Marks(collected, all).Where(m => !m.CountsSound)) desk.Out.WriteLine($"  job {mark.Place}: {Words.Of(mark.Rule, mark.Values.ToDictionary(v => v.Key, v => (object)v.Value, StringComparer.Ordinal))}");
     }
 
@@ -85,7 +84,10 @@ static class MarkCommand
         collected.Sat.Plain,
         collected.Sat.Stops,
         Jobs = Marks(collected, all).Select(m => new { m.Place, m.Family, m.Sound, m.SafetyJob, m.SafetyError, m.Rule, m.Values, m.Readings, m.ReadingsRight }),
+        RealBikes = Real(collected).Select(m => new { m.Job.Place, m.Job.Case.Topic, m.Job.Version, m.Job.Case.From, m.Job.Part, m.Was, Said = m.Sat.Kind, SureOf10 = m.Sat.Tenths, m.Right, Opened = m.Sat.Opened.Count, Found = m.Found.Count }),
     };
+
+    static IReadOnlyList<RealMark> Real(Collected collected) => collected.Entry is LogEntry.PaperMarked marked ? marked.Result.Real : [];
 
     static IReadOnlyList<JobMark> Marks(Collected collected, Assessments all) => collected.Entry switch
     {

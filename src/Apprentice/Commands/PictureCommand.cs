@@ -14,7 +14,7 @@ static class PictureCommand
     const int Most = 400;
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> folder)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var topic = new Argument<string>("TOPIC") { Description = "A topic, or the word figure for any figure with its usual values" };
         var drawing = new Argument<string>("DRAWING") { Description = "One of its drawings, or the name of a figure" };
@@ -25,19 +25,26 @@ static class PictureCommand
         var words = new Option<bool>("--words") { Description = "The picture in words" };
         var seed = new Option<string?>("--seed") { Description = "One in three looks like the shop", HelpName = "N" };
         var points = new Option<bool>("--points") { Description = "Letters at the named points" };
-        var command = new Command("picture", "Draws a part as a topic describes it") { topic, drawing, kind, finding, other, size, words, seed, points };
+        var command = new Command("picture", "Draws a part as a topic describes it") { topic, drawing, kind, finding, other, size, words, seed, points, sources.Shipped };
         command.SetAction(parsed =>
         {
             var (columns, rows) = SizeOf(parsed.GetValue(size));
             var wanted = new Wanted(parsed.GetValue(kind), parsed.GetValue(finding), parsed.GetValue(other), SeedOf(parsed.GetValue(seed)));
             var id = parsed.GetRequiredValue(topic);
-            var (draw, said, named) = id == AnyFigure ? Usual(parsed.GetRequiredValue(drawing)) : Of(Shelf.OfTopics(parsed.GetValue(folder)).Topic(id), parsed.GetRequiredValue(drawing), wanted);
+            var (draw, said, named) = id == AnyFigure ? Usual(parsed.GetRequiredValue(drawing)) : Of(Topic(desk, sources.Taught(parsed), id), parsed.GetRequiredValue(drawing), wanted);
             var marks = parsed.GetValue(points) ? named.Select((name, i) => (name, $"{(char)('A' + (i % 26))}")).ToList() : [];
             foreach (var line in parsed.GetValue(words) ? said : draw(columns, rows, marks)) desk.Out.WriteLine(line.TrimEnd());
             foreach (var (name, letter) in marks) desk.Out.WriteLine($"{letter}  {name}: {PointWords.Name(name)}");
             return ExitCode.Done;
         });
         return command;
+    }
+
+    static Topic Topic(Desk desk, Taught taught, string id)
+    {
+        var topic = taught.Topic(id);
+        taught.Tell(desk.Error, topic);
+        return topic;
     }
 
     static Drawn Usual(string figure)

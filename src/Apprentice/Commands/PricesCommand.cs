@@ -15,7 +15,7 @@ static class PricesCommand
     const int MostDays = 3650;
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions options)
     {
         var take = new Option<string?>("--take") { Description = "Take in a list in the same form; lines without return_days are left as they are", HelpName = "FILE" };
         var command = new Command("prices", "The lead's list of prices and days, as CSV") { take };

@@ -12,28 +12,29 @@ static class RecordsCommands
     static readonly string[] Forms = ["csv", "json", "html", "move"];
 
     /// <summary><c>export [NAME]</c>: a person's records, or the workshop's page.</summary>
-    public static Command Export(Desk desk, Option<string?> topics, Option<string?> data)
+    public static Command Export(Desk desk, SourceOptions sources)
     {
         var name = new Argument<string?>("NAME") { Description = "Whose records; without it the page of the workshop", Arity = ArgumentArity.ZeroOrOne };
         var form = new Option<string>("--as") { Description = "csv, json, html, or move: the file that import reads on another machine", HelpName = "FORM", DefaultValueFactory = _ => "json" };
-        var command = new Command("export", "Writes a person's records, or the workshop's page") { name, form };
+        var command = new Command("export", "Writes a person's records, or the workshop's page") { name, form, sources.Shipped };
         command.SetAction(parsed =>
         {
             var chosen = parsed.GetRequiredValue(form);
             if (!Forms.Contains(chosen, StringComparer.Ordinal)) throw new Complaint(Choose.Unknown("form", chosen, Forms), ExitCode.Usage);
-            using var log = Open(parsed.GetValue(data));
+            using var log = sources.OpenLog(parsed);
             var entries = log.Read();
             var history = History.Of(entries);
-            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
-            IReadOnlyList<Topic> all = shelf.AllTopics();
-            desk.Out.Write(Text(entries, history, all, parsed.GetValue(name), chosen));
+            var taught = sources.Taught(parsed);
+            var topics = taught.Topics.AllTopics();
+            taught.Tell(desk.Error);
+            desk.Out.Write(Text(entries, history, topics, parsed.GetValue(name), chosen));
             return ExitCode.Done;
         });
         return command;
     }
 
     /// <summary><c>import FILE</c>: records from another machine.</summary>
-    public static Command Import(Desk desk, Option<string?> data)
+    public static Command Import(Desk desk, SourceOptions sources)
     {
         var file = new Argument<string>("FILE") { Description = "A file that 'export NAME --as move' wrote" };
         var command = new Command("import", "Takes in a person's records from another machine") { file };
@@ -42,7 +43,7 @@ static class RecordsCommands
             var path = parsed.GetRequiredValue(file);
             if (!File.Exists(path)) throw new Complaint($"There is no file '{path}'.", ExitCode.Usage);
             var (person, entries) = Read(path);
-            using var log = Open(parsed.GetValue(data), isNew: true);
+            using var log = sources.OpenLog(parsed, isNew: true);
             var before = log.Read();
             var history = History.Of(before);
             if (history.People.Contains(person, StringComparer.OrdinalIgnoreCase))
@@ -57,14 +58,14 @@ static class RecordsCommands
     }
 
     /// <summary><c>erase NAME --yes</c>: a person's records away for good.</summary>
-    public static Command Erase(Desk desk, Option<string?> data)
+    public static Command Erase(Desk desk, SourceOptions sources)
     {
         var name = new Argument<string>("NAME") { Description = "Whose records" };
         var yes = new Option<bool>("--yes") { Description = "Do it; without this only what would be erased is said" };
         var command = new Command("erase", "Erases a person's records for good") { name, yes };
         command.SetAction(parsed =>
         {
-            using var log = Open(parsed.GetValue(data));
+            using var log = sources.OpenLog(parsed);
             var entries = log.Read();
             var history = History.Of(entries);
             var person = Known(history, parsed.GetRequiredValue(name));
@@ -118,11 +119,4 @@ static class RecordsCommands
 
     static string Known(History history, string name) => history.People.FirstOrDefault(p => string.Equals(p, name, StringComparison.Ordinal))
         ?? throw new Complaint(history.People.Count == 0 ? "Nobody has a name in this file yet." : Choose.Unknown("person", name, history.People), ExitCode.Usage);
-
-    // Only an import may make a log that is not there.
-    static Log Open(string? file, bool isNew = false)
-    {
-        var path = DataFile.Locate(file is null ? [] : ["--data", file], Environment.GetEnvironmentVariable);
-        return isNew || File.Exists(path) ? Log.Open(path) : throw new Complaint($"There is no log at '{path}'. Name another with --data.", ExitCode.Usage);
-    }
 }

@@ -3,7 +3,6 @@ using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 using Apprentice.Reports;
-using Apprentice.Storage;
 
 namespace Apprentice.Commands;
 
@@ -14,21 +13,21 @@ static class ReportCommand
     static readonly string[] Forms = ["html", "csv", "json"];
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> topics, Option<string?> data)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var what = new Argument<string>("WHAT") { Description = "candidate, result, group, register, use or xapi" };
         var of = new Argument<string?>("NAME") { Description = "Whose (candidate, xapi), which paper (result), which permission (use)", Arity = ArgumentArity.ZeroOrOne };
         var form = new Option<string>("--as") { Description = "html for print, csv, or json", HelpName = "FORM", DefaultValueFactory = _ => "html" };
         var json = new Option<bool>("--json") { Description = "The same as --as json" };
         var home = new Option<string?>("--home") { Description = "xapi: address that names the workshop", HelpName = "ADDRESS" };
-        var command = new Command("report", "Prints results, the register, sorts of jobs after use, or statements for a learning record store") { what, of, form, json, home };
+        var command = new Command("report", "Prints results, the register, sorts of jobs after use, or statements for a learning record store") { what, of, form, json, home, sources.Shipped };
         command.SetAction(parsed =>
         {
             var chosen = parsed.GetValue(json) ? "json" : Choose.One("form", parsed.GetRequiredValue(form), Forms);
             var asked = Choose.One("report", parsed.GetRequiredValue(what), Whats);
-            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
-            using var log = Open(parsed.GetValue(data));
-            var request = new Request(History.Of(log.Read()), [.. shelf.Ids.Select(shelf.Topic)], TimeProvider.System.GetLocalNow(), parsed.GetValue(of), chosen, parsed.GetValue(home));
+            var taught = sources.Taught(parsed);
+            var request = new Request(sources.History(parsed), taught.Topics.AllTopics(), TimeProvider.System.GetLocalNow(), parsed.GetValue(of), chosen, parsed.GetValue(home));
+            taught.Tell(desk.Error);
             desk.Out.Write(Text(asked, request));
             return ExitCode.Done;
         });
@@ -36,12 +35,12 @@ static class ReportCommand
     }
 
     /// <summary><c>appeal FILE</c>: a questioned job for the second person.</summary>
-    public static Command Appeal(Option<string?> topics, Option<string?> data, Func<ScreenOptions, int> screens)
+    public static Command Appeal(SourceOptions sources, Func<ScreenOptions, int> screens)
     {
         var file = new Argument<string>("FILE") { Description = "The file of a questioned job" };
         var plain = new Option<bool>("--plain") { Description = "Lines in place of screens" };
         var command = new Command("appeal", "Opens a questioned job for a second person, by the code that was given out with it") { file, plain };
-        command.SetAction(parsed => screens(new ScreenOptions(parsed.GetValue(data), parsed.GetValue(topics), parsed.GetValue(plain), parsed.GetRequiredValue(file))));
+        command.SetAction(parsed => screens(sources.Screens(parsed, parsed.GetValue(plain), parsed.GetRequiredValue(file))));
         return command;
     }
 
@@ -103,12 +102,6 @@ static class ReportCommand
         if (!Uri.TryCreate(home, UriKind.Absolute, out var address) || address.Scheme is not ("https" or "http"))
             throw new Complaint($"'{home}' is no address; write one such as https://workshop.example/.", ExitCode.Usage);
         return address.AbsoluteUri.EndsWith('/') ? address : new Uri(address.AbsoluteUri + "/");
-    }
-
-    static Log Open(string? file)
-    {
-        var path = DataFile.Locate(file is null ? [] : ["--data", file], Environment.GetEnvironmentVariable);
-        return File.Exists(path) ? Log.Open(path) : throw new Complaint($"There is no log at '{path}'. Name another with --data.", ExitCode.Usage);
     }
 }
 

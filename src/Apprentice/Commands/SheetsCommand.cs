@@ -12,22 +12,24 @@ static class SheetsCommand
     const int Deepest = 3;
 
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, Option<string?> topics)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var folder = new Argument<string>("FOLDER") { Description = "Where the sheets lie or are written to" };
         var topic = new Option<string[]>("--topic") { Description = "Only these topics", HelpName = "TOPIC", AllowMultipleArgumentsPerToken = true };
         var paper = new Option<string>("--paper") { Description = "A4 or A3", HelpName = "PAPER", DefaultValueFactory = _ => "A4" };
         var old = new Option<bool>("--old") { Description = "Write nothing; list the sheets that a change has made old" };
-        var command = new Command("sheets", "Writes wall sheets, HTML for print") { folder, topic, paper, old };
+        var command = new Command("sheets", "Writes wall sheets, HTML for print") { folder, topic, paper, old, sources.Shipped };
         command.SetAction(parsed =>
         {
             var size = parsed.GetRequiredValue(paper).ToUpperInvariant();
             if (size is not ("A4" or "A3")) throw new Complaint($"There is no paper '{parsed.GetValue(paper)}' here; use A4 or A3.", ExitCode.Usage);
-            var shelf = Shelf.OfTopics(parsed.GetValue(topics));
+            var taught = sources.Taught(parsed);
             var into = parsed.GetRequiredValue(folder);
-            if (parsed.GetValue(old)) return Old(desk, shelf, into);
-            var ids = parsed.GetValue(topic) is { Length: > 0 } chosen ? chosen : [.. shelf.Ids];
-            return Write(desk, [.. ids.Select(shelf.Topic)], into, size);
+            if (parsed.GetValue(old)) return Old(desk, taught.Topics, into);
+            var ids = parsed.GetValue(topic) is { Length: > 0 } chosen ? chosen : [.. taught.Topics.Ids];
+            IReadOnlyList<Topic> wanted = [.. ids.Select(taught.Topic)];
+            taught.Tell(desk.Error, wanted);
+            return Write(desk, wanted, into, size);
         });
         return command;
     }

@@ -63,6 +63,11 @@ public sealed class Shelf
     /// <summary>Files with their paths under the folder, with slashes.</summary>
     public IEnumerable<(string Path, Func<string> Text)> Texts => _files.Select(f => (PathOf(f.Name), f.Text));
 
+    /// <summary>The same files with the workshop's changes over their texts.</summary>
+    /// <param name="copy">The texts with the changes.</param>
+    /// <param name="folder">Folder of these files in it, with a slash at the end.</param>
+    public Shelf Over(WorkshopCopy copy, string folder) => new(Folder, [.. _files.Select(f => f with { Text = () => copy.Text(folder + PathOf(f.Name)) ?? f.Text() })], () => _register.Value);
+
     /// <summary>The path of a file under the folder, with slashes.</summary>
     public string PathOf(string name) => Path.IsPathRooted(name) || !name.StartsWith(Folder + "/", StringComparison.Ordinal)
         ? Path.GetRelativePath(Folder, name).Replace('\\', '/')
@@ -112,9 +117,6 @@ public sealed class Shelf
     /// <summary>The topic of that name.</summary>
     /// <exception cref="Complaint">There is no topic of that name, or its file has faults.</exception>
     public Topic Topic(string id) => TopicOf(Read(id), id);
-
-    /// <summary>The same topics with the workshop's changes over them.</summary>
-    public Shelf Under(WorkshopCopy copy) => new(Folder, [.. _files.Select(f => new ContentFile(f.Name, () => copy.Text(WorkshopCopy.Topics + PathOf(f.Name)) ?? f.Text()))], () => _register.Value);
 
     static Topic TopicOf(TopicReading reading, string id) => reading.Topic ?? throw new Complaint(
             $"The topic {id} has {Plural.Of(reading.Faults.Count, "fault")}; the first is {reading.Faults[0]}", ExitCode.Fault);

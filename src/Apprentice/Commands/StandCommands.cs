@@ -16,7 +16,7 @@ static class StandCommands
     static readonly string[] Forms = ["text", "csv", "json", "html"];
 
     /// <summary><c>bike [NUMBER]</c>: all bikes, or one with all that is known; <c>bike --sheet TOPIC</c>: what to measure before the shop is rung.</summary>
-    public static Command Bike(Desk desk, StandOptions options)
+    public static Command Bike(Desk desk, SourceOptions options)
     {
         var number = new Argument<int?>("NUMBER") { Description = "Which bike; without it all of them", Arity = ArgumentArity.ZeroOrOne };
         var form = Form();
@@ -40,7 +40,7 @@ static class StandCommands
     }
 
     /// <summary><c>inbox</c>: lines sent with "this is wrong", and their answers.</summary>
-    public static Command Inbox(Desk desk, StandOptions options)
+    public static Command Inbox(Desk desk, SourceOptions options)
     {
         var form = Form();
         var command = new Command("inbox", "Lines sent with \"this is wrong\" and \"this bike did not match\", and their answers") { form };
@@ -49,7 +49,7 @@ static class StandCommands
     }
 
     /// <summary><c>rates [TOPIC]</c>: the standing check, and figures learned from routine bikes.</summary>
-    public static Command Rates(Desk desk, StandOptions options)
+    public static Command Rates(Desk desk, SourceOptions options)
     {
         var topic = new Argument<string?>("TOPIC") { Description = "Of which topic; without it how often the program was right, by topic", Arity = ArgumentArity.ZeroOrOne };
         var form = Form();

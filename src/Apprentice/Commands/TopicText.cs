@@ -11,6 +11,7 @@ static class TopicText
     {
         to.WriteLine($"{topic.Id}: {topic.Title} ({Choose.Dashed(topic.State)})");
         if (topic.CheckedBy.Length > 0) to.WriteLine($"checked {topic.CheckedBy}");
+        to.WriteLine($"version {topic.Version}");
         to.WriteLine(topic.Question);
         Section(to, "Where bikes come from", topic.Provenances.Select(p => $"{p.Id}: {p.Name}"));
         Section(to, "Parts and what they can be", topic.Parts.Select(OfPart));

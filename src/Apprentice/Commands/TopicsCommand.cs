@@ -8,35 +8,37 @@ namespace Apprentice.Commands;
 static class TopicsCommand
 {
     /// <summary>The verb.</summary>
-    public static Command Make(Desk desk, StandOptions options)
+    public static Command Make(Desk desk, SourceOptions sources)
     {
         var topic = new Argument<string?>("TOPIC") { Description = "A topic, to see its parts, kinds, clues and orders", Arity = ArgumentArity.ZeroOrOne };
         var json = new Option<bool>("--json") { Description = "Print JSON" };
-        var command = new Command("topics", "Lists the topics, or what one of them knows") { topic, json };
+        var command = new Command("topics", "Lists the topics, or what one of them knows") { topic, json, sources.Shipped };
         command.SetAction(parsed =>
         {
-            var shelf = options.Shelf(parsed);
-            return parsed.GetValue(topic) is { } id ? One(desk, shelf.Topic(id), parsed.GetValue(json)) : All(desk, shelf, parsed.GetValue(json));
+            var taught = sources.Taught(parsed);
+            return parsed.GetValue(topic) is { } id ? One(desk, taught, taught.Topic(id), parsed.GetValue(json)) : All(desk, taught, parsed.GetValue(json));
         });
         return command;
     }
 
-    static int All(Desk desk, Shelf shelf, bool json)
+    static int All(Desk desk, Taught taught, bool json)
     {
-        var readings = shelf.ReadAll();
+        var readings = taught.Topics.ReadAll();
         var topics = readings.Select(r => r.Topic).OfType<Topic>().ToList();
-        if (json) Json.Write(desk.Out, new { Json.Schema, Topics = topics.Select(Short) });
+        if (json) Json.Write(desk.Out, new { Json.Schema, Topics = topics.Select(t => Short(t, taught.ChangesOf(t.Id))) });
         else foreach (var topic in topics) WriteShort(desk.Out, topic);
+        taught.Tell(desk.Error);
         foreach (var reading in readings.Where(r => r.Topic is null))
             desk.Error.WriteLine($"{reading.Faults[0]} (the first of {Plural.Of(reading.Faults.Count, "fault")})");
-        if (shelf.Ids.Count == 0) throw new Complaint($"There is no topic in '{shelf.Folder}'.", ExitCode.Fault);
+        if (taught.Topics.Ids.Count == 0) throw new Complaint($"There is no topic in '{taught.Topics.Folder}'.", ExitCode.Fault);
         return topics.Count == readings.Count ? ExitCode.Done : ExitCode.Fault;
     }
 
-    static int One(Desk desk, Topic topic, bool json)
+    static int One(Desk desk, Taught taught, Topic topic, bool json)
     {
-        if (json) Json.Write(desk.Out, Full(topic));
+        if (json) Json.Write(desk.Out, Full(topic, taught.ChangesOf(topic.Id)));
         else TopicText.Write(desk.Out, topic);
+        taught.Tell(desk.Error, topic);
         return ExitCode.Done;
     }
 
@@ -47,24 +49,26 @@ static class TopicsCommand
         to.WriteLine($"  asks for {string.Join(", ", topic.Parts.Where(p => p.Asked).Select(p => p.Id))}; {Plural.Of(topic.Clues.Count, "clue")}");
     }
 
-    static object Short(Topic topic) => new
+    static object Short(Topic topic, IReadOnlyList<int> changes) => new
     {
         topic.Id,
         topic.Title,
         topic.Question,
         topic.Version,
+        Changes = changes,
         topic.State,
         Asked = topic.Parts.Where(p => p.Asked).Select(p => p.Id),
         Clues = topic.Clues.Count,
     };
 
-    static object Full(Topic topic) => new
+    static object Full(Topic topic, IReadOnlyList<int> changes) => new
     {
         Json.Schema,
         topic.Id,
         topic.Title,
         topic.Question,
         topic.Version,
+        Changes = changes,
         topic.State,
         topic.CheckedBy,
         Provenances = topic.Provenances.Select(p => new { p.Id, p.Name }),

@@ -20,7 +20,22 @@ static class AssessCandidatePage
         page.Text(Words.Of("firm.how")).Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(result.Rule)).Text(Words.Of("firm.limits"), "note");
         page.Part(Words.Of("print.jobs"), onNewSheet: true).Text(Words.Of("whyjob.figures"));
         foreach (var mark in result.AllJobs) Job(page, telling, mark, history.Assessments.Appeals.FirstOrDefault(a => a.Paper == result.Paper && a.Place == mark.Place));
+        if (result.Real.Count > 0) Real(page, new RealTelling(topics), result);
         return page.Done(now);
+    }
+
+    // They stand apart from the jobs, and say so.
+    static void Real(AssessHtml page, RealTelling telling, PaperResult result)
+    {
+        page.Part(Words.Of("result.real"), onNewSheet: true).Text(Words.Of("realbike.what"));
+        foreach (var mark in result.Real)
+        {
+            page.Small(telling.Bike(mark));
+            foreach (var line in telling.Lines(mark)) page.Text(line);
+            page.Table(
+                [Words.Of("realbike.check"), Words.Of("realbike.shown"), Words.Of("realbike.state")],
+                [.. telling.Found(mark).Select(f => (string[])[f.Check, f.Seen, Words.Of(f.Opened ? "realbike.check-opened" : "realbike.check-left")])]);
+        }
     }
 
     /// <summary>A job with all that its mark rests on.</summary>

@@ -18,12 +18,13 @@ static class AssessPages
         Papers(page, history, results);
         foreach (var register in history.Assessments.Registers.Where(r => r.Person == person))
             page.Part(register.Permission).Table([], [.. AssessRegister.Lines(history, topics, register, now).Select(l => (string[])[l.Label, l.Text])]);
-        var telling = new RecordTelling(topics);
+        var (telling, real) = (new RecordTelling(topics), new RealTelling(topics));
         foreach (var result in results)
         {
             page.Part(Words.Of("print.paper-jobs", ("paper", result.Paper), ("outcome", AssessWords.Outcome(result)))).Text(AssessWords.Firm(result)).Text($"{AssessWords.Safety(result)} {Spoken.Capital(AssessWords.Reading(result))}")
                 .Table([Words.Of("whylist.job"), Words.Of("whylist.mark"), Words.Of("whylist.why"), Words.Of("whylist.sort")], [.. result.AllJobs.Select(j => (string[])[j.Place.ToString(), AssessWords.Mark(j), telling.InShort(j), telling.Sort(j)])])
                 .Text(AssessWords.Questioned(history.Assessments, result));
+            foreach (var mark in result.Real) page.Text($"{real.Bike(mark)}. {real.InShort(mark)}", "note");
         }
 
         return Kits(page, history, person).Done(now);

@@ -21,6 +21,8 @@ static class AssessReports
                 Papers("papers", results, history),
                 new ReportTable("jobs", Words.Of("print.jobs"), ["paper", "job", "sort", "version", "sound", "counts_sound", "standing", "safety_error", "rule", "in_short", "readings", "readings_right"],
                     [.. results.SelectMany(r => r.AllJobs.Select(j => (object?[])[r.Paper, j.Place, j.Family, j.Version, j.Sound, j.CountsSound, j.Standing.ToString(), j.SafetyError, RecordTelling.Rule(j), telling.InShort(j), j.Readings, j.ReadingsRight]))]),
+                new ReportTable("real_bikes", Words.Of("result.real"), ["paper", "bike", "topic", "version", "from", "part", "was", "said", "sure_of_10", "right", "opened", "found", "note"],
+                    [.. results.SelectMany(r => r.Real.Select(m => (object?[])[r.Paper, m.Job.Place, m.Job.Case.Topic, m.Job.Version, m.Job.Case.From, m.Job.Part, m.Was, m.Sat.Kind, m.Sat.Tenths, m.Right, m.Sat.Opened.Count, m.Found.Count, Words.Of("realbike.counts")]))]),
                 new ReportTable("questioned", Words.Of("result.questioned"), ["paper", "job", "text", "day", "decision", "by", "reason"],
                     [.. history.Assessments.Appeals.Where(a => results.Any(r => r.Paper == a.Paper)).Select(a => (object?[])[a.Paper, a.Place, a.Text, Day(a.At), a.Decided?.Decision.ToString(), a.Decided?.By, a.Decided?.Reason])]),
                 RegisterTable(history, topics, [.. history.Assessments.Registers.Where(r => r.Person == person)], now),

@@ -19,7 +19,7 @@ static class DeskSheets
     /// <summary>Slips with the codes of papers.</summary>
     public static Report Codes(World world, IReadOnlyList<MadePaper> made) => new(
         Words.Of("papers.made"), world.Now,
-        [Words.Of("papers.made-keep"), Words.Of("desk.code-burn")],
+        [Words.Of("papers.made-keep"), Words.Of("desk.code-burn"), .. made.Select(RealText.Made).OfType<string>()],
         [
             new("codes", Words.Of("papers.made"), [Words.Of("sit.pick-who"), Words.Of("sit.pick-paper"), Words.Of("sit.pick-for"), Words.Of("papers.code"), Words.Of("papers.met")],
                 [.. made.Select(m => (IReadOnlyList<object?>)[m.Entry.Candidate, m.Entry.Paper, m.Entry.Permission, m.Code.Replace('-', '\u2011'), Words.Of("papers.met-of", ("met", m.Met), ("of", m.Of))])]),
@@ -35,7 +35,7 @@ static class DeskSheets
         [
             .. plan.Topics.Select(t => Words.Of("testplan.print-topic", ("topic", world.Bench(t.Id)?.Topic.Title ?? t.Id), ("version", t.Version), ("by", world.Bench(t.Id)?.Topic.CheckedBy ?? ""))),
             Line("testplan.jobs", PlanText.Jobs(plan)), Line("testplan.time", PlanText.Time(plan)), Line("testplan.mix", PlanText.Mix(plan)), PlanText.Expected(forecast), PlanText.ExpectedOf(forecast),
-            Line("testplan.seen", PlanText.Seen(plan)), Line("testplan.pass", PlanText.Pass(plan)), PlanText.NotYet(plan), PlanText.Line(plan, line), PlanText.Apart(plan), Words.Of("testplan.not-tested"), Words.Of("testplan.fair"),
+            Line("testplan.seen", PlanText.Seen(plan)), Line("testplan.pass", PlanText.Pass(plan)), PlanText.NotYet(plan), PlanText.Line(plan, line), PlanText.Apart(plan), Line("testplan.real", RealText.Wish(plan)), Words.Of("testplan.not-tested"), Words.Of("testplan.fair"),
         ],
         [
             new("tells", Words.Of("testplan.tells"), [Words.Of("testplan.someone"), Words.Of("testplan.passes"), Words.Of("testplan.sat")],

@@ -67,6 +67,39 @@ public sealed class PaperCommandTests : IDisposable
     }
 
     [Fact]
+    public void Real_bikes_are_planned_made_and_marked_and_count_for_nothing()
+    {
+        Assert.Contains("--real '4' will not do; write a whole number from 0 to 3.", Run("paper", "plan", Permission, "older-newer-bar", "--real", "4").Error, StringComparison.Ordinal);
+        Assert.Contains("Real bikes: none", Run("paper", "plan", Permission, "older-newer-bar").Out, StringComparison.Ordinal);
+        var planned = Run("paper", "plan", Permission, "older-newer-bar", "--real", "3", "--save").Out;
+        Assert.Contains("3 of other workshops at the end, which do not count", planned, StringComparison.Ordinal);
+        Assert.Contains("There is none on these topics now", planned, StringComparison.Ordinal);
+        using (var log = Log.Open(_folder.In("log.db")))
+        {
+            foreach (var entry in (LogEntry[])[new LogEntry.DeskSet("Jo", Exam.Desk.Locked), .. RealExam.Bikes.Select(b => new LogEntry.CaseTaken(b)), new LogEntry.RealTried("Kim", RealExam.Bikes[0].Key, null, 5, Right: false)])
+                log.Append(new Logged(DateTimeOffset.UnixEpoch, entry));
+        }
+
+        using var plan = JsonDocument.Parse(Run("paper", "plan", Permission, "older-newer-bar", "--json").Out);
+        Assert.Equal((3, 3), (plan.RootElement.GetProperty("realBikes").GetProperty("wanted").GetInt32(), plan.RootElement.GetProperty("realBikes").GetProperty("there").GetInt32()));
+        Assert.Contains("Kim: 2 of 3 real bikes at the end; they do not count. 1 was left out: met in practice or in a paper.", Make("Kim").Out, StringComparison.Ordinal);
+        using var made = JsonDocument.Parse(Make("Sam", "--real", "1", "--json").Out);
+        var paper = made.RootElement.GetProperty("papers")[0];
+        Assert.Equal((1, 0), (paper.GetProperty("real").GetInt32(), paper.GetProperty("realMet").GetInt32()));
+        var opened = PaperFile.OpenByCode(File.ReadAllBytes(paper.GetProperty("file").GetString() ?? ""), paper.GetProperty("code").GetString() ?? "");
+        var was = Assert.Single(opened.Paper.Real).Case.Truth.KindOf("bar");
+        var sat = new SatPaper(opened.Paper.Id, "Sam", 1, 12, [], TimeSpan.FromMinutes(48), DateTimeOffset.UnixEpoch, SittingEnd.TimeUp, []) { Real = [new SittingReal(1) { Opened = [0], Kind = was, Tenths = 7 }] };
+        File.WriteAllBytes(_folder.In("back.result"), ResultFile.Sealed(sat, opened.SittingKey));
+        using var marked = JsonDocument.Parse(Run("mark", _folder.In("back.result"), "--json", "--passphrase-file", _folder.In("pass.txt")).Out);
+        var result = marked.RootElement.GetProperty("results")[0];
+        Assert.Equal(("not-yet", 12), (result.GetProperty("outcome").GetString(), result.GetProperty("jobs").GetArrayLength()));
+        Assert.Equal((was, true), (result.GetProperty("realBikes")[0].GetProperty("said").GetString(), result.GetProperty("realBikes")[0].GetProperty("right").GetBoolean()));
+        using var report = JsonDocument.Parse(Run("report", "candidate", "Sam", "--json").Out);
+        Assert.Equal(was, report.RootElement.GetProperty("tables").GetProperty("real_bikes")[0].GetProperty("was").GetString());
+        Assert.DoesNotContain("Yard", Run("report", "xapi").Out + Run("report", "group", "--as", "csv").Out, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_wrong_passphrase_is_logged()
     {
         Run("paper", "plan", Permission, "older-newer-bar", "--save");

@@ -123,7 +123,9 @@ public sealed class NotebookTests
         var bikes = new Bikes(Corpus.Sample).Add(routine: false, Bikes.Truth("older", []), [Reading("bar-height", 140)]);
         var own = Assert.Single(RealCases.Of(bikes.Notebook));
         Assert.Empty(RealCases.ForPapers(bikes.Notebook));
-        bikes.Put(new LogEntry.CaseTaken(own with { Key = "Yard: " + own.Key, From = "Yard" }));
+        bikes.Put(new LogEntry.CaseTaken(own with { Key = "Home: " + own.Key, From = "Home" }));
+        Assert.Empty(RealCases.ForPapers(bikes.Notebook));
+        bikes.Put(new LogEntry.CaseTaken(own with { Key = "Yard: " + own.Key, From = "Yard", Findings = [Reading("bar-height", 139)] }));
         Assert.Equal("Yard", Assert.Single(RealCases.ForPapers(bikes.Notebook)).From);
     }
 

@@ -3,6 +3,7 @@ using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Tests.Storage;
@@ -30,6 +31,10 @@ static class AssessEntries
         new LogEntry.SittingResumed("7F2"),
         new LogEntry.SittingWidened("7F2", 16),
         new LogEntry.SittingEnded("7F2", SittingEnd.Decided),
+        new LogEntry.SittingRealLooked("7F2", 1, 2),
+        new LogEntry.SittingRealAnswered("7F2", 1, "r622", 8),
+        new LogEntry.SittingRealAnswered("7F2", 1, null, 5),
+        new LogEntry.SittingRealEnded("7F2"),
         new LogEntry.PaperMarked(Result, Published: true),
         new LogEntry.PaperMarked(Result with { Jobs = [Mark with { Record = Record }, Mark with { Record = Record with { Given = null, Judged = null } }] }, Published: false),
         new LogEntry.SafetyTalked("7F2", "Jo", "the cable that slips"),
@@ -52,6 +57,7 @@ static class AssessEntries
         Topics = [new PlanTopic("rim-size", "v1")],
         Families = [new JobFamily("rim-size", "own", "tyre", null, Selection.LeavesTwoOpen, Channel.Photo, Safety: true)],
         MinutesPerJob = 4.5,
+        RealBikes = 2,
     };
 
     static PaperResult Result => new()
@@ -65,7 +71,13 @@ static class AssessEntries
         SafetyAgain = [Mark with { Place = 101, Standing = Standing.CountedSound }],
         NewJobs = [Mark with { Place = 201 }],
         Talked = true,
+        Real = [Real, Real with { Sat = new SittingReal(2), Found = [], Opened = null, All = null }],
     };
+
+    static RealMark Real => new(
+        new RealJob(1, "v1", "rim", new RealCase("Yard: bike 2 rim-size", "Yard", "rim-size", "tyre", "own", [new Finding("tape", Channel.Bench, new Seen.Reading(622))], new BikeTruth([new TruePart("rim", "r622")], ["wrong-tyre"], null, null))),
+        new SittingReal(1) { Opened = [1, 0], Kind = "r622", Tenths = 8 }, [new Finding("tape", Channel.Bench, new Seen.Reading(622))],
+        new HeldBelief("rim", [new ClassBelief(["r622"], 0.9), new ClassBelief(["r630", "none"], 0.1)], Settled: false), new HeldBelief("rim", [new ClassBelief(["r622"], 0.99)], Settled: true));
 
     static JobMark Mark => new()
     {

@@ -83,7 +83,10 @@ sealed record MakeNamesScreen(DeskScreen Desk, TestPlan Plan, IReadOnlyList<stri
     string Met(World world, string name)
     {
         var (met, of) = world.History.Assessments.MetBefore(name, Plan);
-        return met == 0 ? "" : Words.Of("papers.met-note", ("met", met), ("of", of));
+        var sorts = met == 0 ? "" : Words.Of("papers.met-note", ("met", met), ("of", of));
+        if (Plan.RealBikes == 0) return sorts;
+        var real = RealOffer.Of([.. world.Topics.Where(t => Plan.Topics.Any(p => p.Id == t.Id))], world.History.Notebook, world.History.Assessments, name);
+        return real.Met == 0 ? sorts : string.Join("; ", ((string[])[sorts, Words.Of("papers.real-note", ("met", real.Met), ("there", real.Met + real.Fresh.Count))]).Where(t => t.Length > 0));
     }
 
     Turn Made(World opened) => Turn.To(this) with
@@ -92,7 +95,7 @@ sealed record MakeNamesScreen(DeskScreen Desk, TestPlan Plan, IReadOnlyList<stri
         {
             try
             {
-                var made = DeskWork.Make(Plan, w.Benches, w.History.Assessments, Chosen, opened.DeskKey ?? [], folder);
+                var made = DeskWork.Make(Plan, w.Benches, w.History.Assessments, w.History.Notebook, Chosen, opened.DeskKey ?? [], folder);
                 return Turn.To(new MadeScreen(Desk, made, folder.Path), [.. made.Select(m => m.Entry)]);
             }
             catch (Exception e) when (e is SealException or ArgumentException)
@@ -143,6 +146,7 @@ sealed record MadeScreen(DeskScreen Desk, IReadOnlyList<MadePaper> Made, string 
             new Block.Table(
                 [new(Words.Of("sit.pick-who")), new(Words.Of("sit.pick-paper")), new(Words.Of("papers.code")), new(Words.Of("papers.met"))],
                 [.. Made.Select(m => new Row("", Marked: false, [m.Entry.Candidate, m.Entry.Paper, m.Code, Words.Of("papers.met-of", ("met", m.Met), ("of", m.Of))]))]),
+            .. Made.Select(RealText.Made).OfType<string>().Select(t => new Block.Text(t)),
             new Block.Gap(Drop: true),
             new Block.Text(Words.Of("papers.made-keep")),
             new Block.Text(Words.Of("papers.made-where", ("folder", Folder))),

@@ -44,7 +44,7 @@ sealed record PlanDraft(TestPlan Plan, PlanWishes Wishes, PlanForecast Forecast,
     public PlanDraft Anew(World world, IReadOnlyList<string> topics, PlanWishes wishes)
     {
         var fresh = Of(world, Plan.Permission, topics, wishes);
-        var plan = fresh.Plan with { Rule = Plan.Rule, MinutesPerJob = Plan.MinutesPerJob };
+        var plan = fresh.Plan with { Rule = Plan.Rule, MinutesPerJob = Plan.MinutesPerJob, RealBikes = Plan.RealBikes };
         return fresh with { Plan = plan, Line = Line is { } line && line.Faults(plan).Count == 0 ? line : null };
     }
 

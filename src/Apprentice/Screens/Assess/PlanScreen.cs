@@ -6,7 +6,7 @@ using Apprentice.Reports;
 
 namespace Apprentice.Screens.Assess;
 
-/// <summary>A test plan: eight lines that can be changed, what it can tell, and what it cannot.</summary>
+/// <summary>A test plan: nine lines that can be changed, what it can tell, and what it cannot.</summary>
 /// <param name="Draft">The plan.</param>
 /// <param name="Below">The screen to go back to.</param>
 /// <param name="Note">A sentence about the last key, or empty.</param>
@@ -48,7 +48,7 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
     public override bool Pauses => false;
 
     /// <inheritdoc/>
-    protected override int Count(World world) => 8;
+    protected override int Count(World world) => 9;
 
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line switch
@@ -64,6 +64,7 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
             Words.Of("testplan.seen-said", ("phone", s.Phone), ("photo", s.Photo), ("bench", Plan.Rule.First - s.Phone - s.Photo)),
             (Func<World, PlanDraft>)(w => Draft.Anew(w, TopicIds, Draft.Wishes with { Phone = s.Phone, Photo = s.Photo })))))),
         6 => Turn.To(new PassLineScreen(this)),
+        8 => Turn.To(Real(world)),
         _ => new Turn(this, [], Sheet: new Sheet(Words.Of("testplan.form-file"), ReportText.Of(DeskSheets.Bench(world, Plan), "html"), note => this with { Note = note })),
     };
 
@@ -95,7 +96,7 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
 
     bool IsSaved(World world) => world.History.Assessments.Plan(Plan.Permission) is { } saved && SameAs(saved) && (Draft.Line is not { } line || Same(line, PlanDraft.LineOf(world, Plan.Permission)));
 
-    bool SameAs(TestPlan saved) => saved.Families.SequenceEqual(Plan.Families) && saved.Topics.SequenceEqual(Plan.Topics) && saved.Rule.Checks.SequenceEqual(Plan.Rule.Checks) && saved.MinutesPerJob.Equals(Plan.MinutesPerJob);
+    bool SameAs(TestPlan saved) => saved.Families.SequenceEqual(Plan.Families) && saved.Topics.SequenceEqual(Plan.Topics) && saved.Rule.Checks.SequenceEqual(Plan.Rule.Checks) && saved.MinutesPerJob.Equals(Plan.MinutesPerJob) && saved.RealBikes == Plan.RealBikes;
 
     Turn Save(World world)
     {
@@ -104,6 +105,13 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
     }
 
     PlanChoiceScreen Choice(string ask, IEnumerable<(string Name, Func<World, PlanDraft> Draft)> lines) => new(this, Words.Of(ask), [.. lines]);
+
+    PlanChoiceScreen Real(World world)
+    {
+        var choice = Choice("testplan.real-ask", Enumerable.Range(0, TestPlan.MostRealBikes + 1).Select(n => (
+            RealText.Wish(n), (Func<World, PlanDraft>)(_ => Draft with { Plan = Plan with { RealBikes = n } }))));
+        return choice with { Ask = $"{choice.Ask} {RealText.There(world.Topics, Plan, world.History.Notebook)}" };
+    }
 
     IEnumerable<IReadOnlyList<string>> Lines(World world) =>
     [
@@ -115,6 +123,7 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
         [Words.Of("testplan.seen"), PlanText.Seen(Plan)],
         [Words.Of("testplan.pass"), $"{PlanText.Pass(Plan)} {PlanText.Line(Plan, Draft.Line)}"],
         [Words.Of("testplan.bench"), Words.Of("testplan.bench-said")],
+        [Words.Of("testplan.real"), RealText.Wish(Plan)],
     ];
 }
 

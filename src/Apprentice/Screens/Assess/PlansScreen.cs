@@ -57,7 +57,7 @@ sealed record PlansScreen(DeskScreen Desk, string Note = "") : ChoiceScreen
         string[] topics = [.. plan.Topics.Select(t => t.Id).Where(ready.Contains)];
         if (topics.Length == 0) return Turn.To(this with { Note = Words.Of("testplan.gone", ("permission", plan.Permission)) });
         var anew = PlanDraft.Of(world, plan.Permission, topics);
-        return Turn.To(new PlanScreen(anew with { Plan = anew.Plan with { Rule = plan.Rule, MinutesPerJob = plan.MinutesPerJob } }, this) { Note = Words.Of("testplan.changed") });
+        return Turn.To(new PlanScreen(anew with { Plan = anew.Plan with { Rule = plan.Rule, MinutesPerJob = plan.MinutesPerJob, RealBikes = plan.RealBikes } }, this) { Note = Words.Of("testplan.changed") });
     }
 }
 

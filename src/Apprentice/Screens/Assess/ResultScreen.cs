@@ -23,7 +23,7 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
             Words.Of("result.title", ("name", result.Candidate)),
             published is { } at ? Words.Of("result.right", ("day", AssessWords.Day(at)), ("paper", Paper)) : Words.Of("result.right-open", ("paper", Paper)),
             [
-                new Block.Table([new(""), new("")], [.. Head(world, result).Concat(Jobs(world, result)).Concat(Foot(all, result)).Select(Row)]),
+                new Block.Table([new(""), new("")], [.. Head(world, result).Concat(Jobs(world, result)).Concat(Real(world, result)).Concat(Foot(all, result)).Select(Row)]),
             ],
             Keys(result, published is not null))
         {
@@ -44,6 +44,7 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
             'M' or '2' => Turn.To(new ResultFirmScreen(Paper, here)),
             'X' or '3' when told && !IsLead => Turn.To(new WhyListScreen(Paper, Asks: true, here)),
             'D' or '4' => Print(world, result),
+            'R' or '7' when result.Real.Count > 0 => Turn.To(new ResultRealScreen(Paper, here)),
             'T' or '5' when IsLead && !told => Turn.To(here with { Note = Words.Of("result.told", ("name", result.Candidate)) }, new LogEntry.PaperMarked(result, Published: true)),
             'S' or '6' when IsLead && result is { SafetyErrors: 1, Talked: false } => Turn.To(new ResultTalkScreen(Paper, here)),
             _ => Turn.To(here),
@@ -72,6 +73,12 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
         for (var i = 0; i < not.Count; i++) yield return (i == 0 ? Words.Of("result.unsound") : "", Words.Of("result.job", ("job", not[i].Place), ("text", not[i].Text)));
     }
 
+    static IEnumerable<(string, string)> Real(World world, PaperResult result)
+    {
+        var telling = new RealTelling(world.Topics);
+        return result.Real.Select((m, i) => (i == 0 ? Words.Of("result.real") : "", $"{telling.Bike(m)}. {telling.InShort(m)}"));
+    }
+
     IEnumerable<(string, string)> Foot(Assessments all, PaperResult result)
     {
         var key = !IsLead && all.PublishedAt(Paper) is not null ? " " + Words.Of("result.until-key") : "";
@@ -83,6 +90,7 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
     [
         Words.Of("result.key-why"), Words.Of("result.key-firm"), told && !IsLead ? Words.Of("result.key-question") : "", Words.Of("result.key-print"),
         IsLead && !told ? Words.Of("result.key-tell") : "", IsLead && result is { SafetyErrors: 1, Talked: false } ? Words.Of("result.key-talk") : "",
+        result.Real.Count > 0 ? Words.Of("result.key-real") : "",
         Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
     ];
 }

@@ -109,10 +109,15 @@ static class Sit
         ? Turn.To(new SitStoppedScreen(world.Now), new LogEntry.SittingStopped(sitting.Paper, place, reason))
         : Turn.To(Start.Home(world));
 
-    /// <summary>Ends the sitting and writes its result.</summary>
-    public static Turn End(World world, SittingEnd why, params IReadOnlyList<LogEntry> before) => world.Sitting is { } sitting
-        ? Turn.To(new SitEndScreen(""), [.. before, new LogEntry.SittingEnded(sitting.Paper, why)]) with { Errand = (w, folder) => Written(w, folder) }
-        : Turn.To(Start.Home(world));
+    /// <summary>Ends the sitting and writes its result; before that come the real bikes, unless the lead ended it.</summary>
+    public static Turn End(World world, SittingEnd why, params IReadOnlyList<LogEntry> before)
+    {
+        if (world.Sitting is not { } sitting) return Turn.To(Start.Home(world));
+        LogEntry[] entries = [.. before, new LogEntry.SittingEnded(sitting.Paper, why)];
+        return why != SittingEnd.ByLead && world.Seat is { } seat && SitReal.Jobs(world, seat.Paper).Count > 0
+            ? SitReal.Open(seat, entries)
+            : Turn.To(new SitEndScreen(""), entries) with { Errand = (w, folder) => Written(w, folder) };
+    }
 
     /// <summary>Writes the result of an ended sitting, also once more after a crash.</summary>
     public static Turn Written(World world, PaperFolder folder)

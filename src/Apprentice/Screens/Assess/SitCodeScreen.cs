@@ -142,6 +142,8 @@ sealed record SitAgainScreen(Seat Seat, Screen Below) : ChoiceScreen
         var sat = world.History.Assessments.SittingOf(Seat.Paper.Id);
         return
         [
+            .. sat is { End: not null and not SittingEnd.ByLead, RealOver: false } && SitReal.Jobs(world, Seat.Paper).Count > 0 && world.History.Assessments.Result(Seat.Paper.Id) is null
+                ? [(Words.Of("sit.real-go-on"), () => SitReal.Open(Seat))] : Array.Empty<(string, Func<Turn>)>(),
             .. sat is { End: not null } ? [(Words.Of("sit.write-again"), () => Turn.To(this) with { Keeps = w => w with { Seat = Seat }, Errand = (w, folder) => Sit.Written(w, folder) })] : Array.Empty<(string, Func<Turn>)>(),
             .. Seat.Paper.Again is { } again ? [(Words.Of("sit.safety-again", ("n", again.Jobs.Count)), () => Again(world, again))] : Array.Empty<(string, Func<Turn>)>(),
             .. (world.History.Assessments.Result(Seat.Paper.Id)?.NewJobsDue ?? []).Select(place => (Words.Of("sit.new-job", ("job", place)), (Func<Turn>)(() => Again(world, Seat.Paper.NewJob(place))))),

@@ -93,6 +93,7 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
         Seat.Paper.Candidate,
         [
             .. (Seat.Paper.Rule.Most == 1 ? OneRules : Rules).Select(r => new Block.Text(Words.Of(r, Values()))),
+            .. SitReal.Jobs(world, Seat.Paper).Count is > 0 and var real ? [new Block.Text(Words.Of(real == 1 ? "sit.rule-real-one" : "sit.rule-real", ("n", real)))] : Array.Empty<Block>(),
             new Block.Gap(Drop: true),
             new Block.Table([new("")], Rows([[Words.Of("sit.start")], [Words.Of("sit.not-now")]])),
         ],

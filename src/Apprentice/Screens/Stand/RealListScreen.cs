@@ -1,9 +1,9 @@
 using Apprentice.Content;
-using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 using Apprentice.Reports;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
@@ -36,37 +36,12 @@ sealed record RealListScreen(Screen Below) : ChoiceScreen
     static List<RealCase> Cases(World world) => [.. RealCases.Of(world.History.Notebook).Where(c => world.Bench(c.Topic) is { } bench && RealBench.Fits(bench.Topic, c))];
 }
 
-/// <summary>What of a real case a topic knows.</summary>
-static class RealBench
-{
-    /// <summary>True when want, provenance, a finding and a kind of the case are known to the topic as it is now.</summary>
-    public static bool Fits(Topic topic, RealCase it) => topic.Wants.Any(w => Is(w.Id, it.Want) && it.Truth.KindOf(w.Asks[0]) is { } kind && IsKind(topic, w.Asks[0], kind))
-        && topic.Provenances.Any(p => Is(p.Id, it.Provenance)) && Found(topic, it).Count > 0;
-
-    /// <summary>Findings that the topic knows, those that could not be seen left out.</summary>
-    public static IReadOnlyList<Finding> Found(Topic topic, RealCase it) => [.. it.Findings.Where(f => f.Seen is not Seen.Hidden && topic.Clues.Any(c => Is(c.Id, f.Clue) && Knows(c, f)))];
-
-    /// <summary>What the findings opened amount to.</summary>
-    public static Reasoning Reason(Engine.Workbench bench, RealCase it, IReadOnlyList<int> opened)
-    {
-        var want = bench.Topic.Wants.First(w => Is(w.Id, it.Want));
-        var found = Found(bench.Topic, it);
-        return bench.Reason(new Enquiry(it.Provenance, want.Asks, null, Channel.Bench, []), [.. opened.Select(i => found[i])]);
-    }
-
-    static bool IsKind(Topic topic, string part, string kind) => Is(kind, Kind.NoneId) || topic.Parts.Any(p => Is(p.Id, part) && p.Kinds.Any(k => Is(k.Id, kind)));
-
-    static bool Knows(Clue clue, Finding finding) => clue.Channels.Any(c => c.Channel == finding.Channel)
-        && (finding.Seen is Seen.Named ? StandView.TextOf(clue, finding) is not null : clue.Shows is Shows.Measured);
-
-    static bool Is(string left, string right) => string.Equals(left, right, StringComparison.Ordinal);
-}
-
 /// <summary>A real bike on the bench: each check that was taken can be opened.</summary>
 /// <param name="Below">The list.</param>
 /// <param name="Case">The case.</param>
 /// <param name="Opened">Indices of the findings opened, in order.</param>
-sealed record RealBenchScreen(RealListScreen Below, RealCase Case, IReadOnlyList<int> Opened) : ChoiceScreen
+/// <param name="Sat">Place among the real bikes of the paper that is sat, or null in practice.</param>
+sealed record RealBenchScreen(Screen Below, RealCase Case, IReadOnlyList<int> Opened, int? Sat = null) : ChoiceScreen
 {
     /// <inheritdoc/>
     public override Page Show(World world)
@@ -77,6 +52,7 @@ sealed record RealBenchScreen(RealListScreen Below, RealCase Case, IReadOnlyList
             Words.Of("stand.real-job", ("topic", topic.Title)),
             world.Who,
             [
+                .. Sat is null ? Array.Empty<Block>() : [new Block.Text(Words.Of("sit.real-note"))],
                 new Block.Text(Words.Of("stand.real-card", ("want", topic.Wants.First(w => w.Id == Case.Want).Name), ("card", topic.Provenances.First(p => p.Id == Case.Provenance).Card))),
                 new Block.Gap(Drop: true),
                 new Block.Table([new(""), new("")], Rows(
@@ -88,16 +64,23 @@ sealed record RealBenchScreen(RealListScreen Below, RealCase Case, IReadOnlyList
             [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
     }
 
-    /// <summary>The topic.</summary>
-    public Topic TopicOf(World world) => (world.Bench(Case.Topic) ?? throw new InvalidOperationException(Case.Topic)).Topic;
+    /// <summary>The topic: in a sitting in the version of the paper.</summary>
+    public Topic TopicOf(World world) => BenchOf(world).Topic;
+
+    /// <summary>The topic made ready.</summary>
+    public Engine.Workbench BenchOf(World world) => (Sat is null || world.Seat is not { } seat ? world.Bench(Case.Topic) : SitReal.BenchOf(world, seat.Paper, Case.Topic)) ?? throw new InvalidOperationException(Case.Topic);
 
     /// <inheritdoc/>
     protected override int Count(World world) => RealBench.Found(TopicOf(world), Case).Count + 1;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => line == 0
-        ? Turn.To(new RealAnswerScreen(this))
-        : Turn.To(this with { Opened = Opened.Contains(line - 1) ? Opened : [.. Opened, line - 1] });
+    protected override Turn Take(World world, int line)
+    {
+        if (line == 0) return Turn.To(new RealAnswerScreen(this));
+        if (Opened.Contains(line - 1)) return Turn.To(this);
+        var opened = this with { Opened = [.. Opened, line - 1] };
+        return Sat is { } place ? SitReal.Looked(world, opened, place, line - 1) : Turn.To(opened);
+    }
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
@@ -165,6 +148,7 @@ sealed record RealSureScreen(RealAnswerScreen Below, string? Kind) : ChoiceScree
     protected override Turn Take(World world, int line)
     {
         var it = Below.Below.Case;
+        if (Below.Below.Sat is { } place) return SitReal.Answered(world, place, Kind, line + 1);
         var part = Below.PartOf(world).Id;
         var right = string.Equals(it.Truth.KindOf(part), Kind, StringComparison.Ordinal);
         return Turn.To(new RealBikeEndScreen(Below, Kind, line + 1), new LogEntry.RealTried(world.Person, it.Key, Kind, line + 1, right));
@@ -209,7 +193,7 @@ sealed record RealBikeEndScreen(RealAnswerScreen Below, string? Kind, int Tenths
 
     string Held(string key, World world, IReadOnlyList<int> opened)
     {
-        var bench = world.Bench(Below.Below.Case.Topic) ?? throw new InvalidOperationException();
+        var bench = Below.Below.BenchOf(world);
         var reasoning = RealBench.Reason(bench, Below.Below.Case, opened);
         if (reasoning.Conflict.Impossible) return Words.Of("own.conflict");
         var held = reasoning.Parts[0];
