@@ -12,6 +12,7 @@ public sealed class RecordTelling(IReadOnlyList<Topic> topics)
 {
     // Shares below are told together.
     const double Least = 0.01;
+    const double MostSaid = 0.9995;
 
     readonly SortNames _sorts = new(topics);
 
@@ -86,7 +87,7 @@ public sealed class RecordTelling(IReadOnlyList<Topic> topics)
     {
         var names = NamesOf(record);
         return [.. record.Proof.Select(p => Words.Of(
-            p.Settled ? "record.proof" : "record.proof-open", ("part", Spoken.Capital(names.Part(p.Part))), ("kind", names.Class(p.Part, p.Leading.Kinds)), ("share", OfHundred(p.Leading.Belief))))];
+            !p.Settled ? "record.proof-open" : p.Leading.Belief > MostSaid ? "record.proof-over" : "record.proof", ("part", Spoken.Capital(names.Part(p.Part))), ("kind", names.Class(p.Part, p.Leading.Kinds)), ("share", OfHundred(p.Leading.Belief))))];
     }
 
     /// <summary>The command with which anybody works the figures out again, from what the job showed.</summary>

@@ -63,7 +63,7 @@ public sealed record PaperResult
     {
         get
         {
-            if (SafetyErrors >= 2 || SafetyAgain.Any(j => !j.CountsSound)) return Outcome.NotYet;
+            if (SafetyErrors >= TooManySafetyErrors || SafetyAgain.Any(j => !j.CountsSound)) return Outcome.NotYet;
             var decision = Rule.Decide(Jobs.Count, Unsound);
             if (decision == StageDecision.NotYet) return Outcome.NotYet;
             if (SafetyErrors == 1 && !(Talked && SafetyAgain.Count >= FreshSafetyJobs)) return Outcome.SafetyFirst;
@@ -73,6 +73,9 @@ public sealed record PaperResult
 
     /// <summary>What counts: the marks, but never less than what was published.</summary>
     public Outcome Outcome => Published == Outcome.Passed ? Outcome.Passed : Marked;
+
+    /// <summary>Safety errors from which a paper is "not yet", whatever the count.</summary>
+    public const int TooManySafetyErrors = 2;
 
     /// <summary>Safety jobs to be sat after a talk.</summary>
     public const int FreshSafetyJobs = 6;

@@ -70,7 +70,7 @@ static class AssessRegister
     {
         if (register.Results.Count == 0) return Words.Of("evidence.no-test");
         var best = register.Results.LastOrDefault(r => r.Outcome == Outcome.Passed) ?? register.Results[^1];
-        return Words.Of("evidence.test-what", ("outcome", Words.Of($"outcome.short.{best.Outcome}")), ("sound", best.Sound), ("of", best.Jobs.Count), ("paper", best.Paper), ("papers", register.Results.Count));
+        return Words.Of("evidence.test-what", ("outcome", Words.Of($"outcome.short.{best.Outcome}")), ("sound", best.Sound), ("of", best.Jobs.Count), ("unsafe", best.SafetyErrors), ("paper", best.Paper), ("papers", register.Results.Count));
     }
 
     static string Bikes(Register register)

@@ -34,7 +34,7 @@ static class AssessWords
             Engine.Assessing.Outcome.SafetyFirst when !result.Talked => Words.Of("result.next.talk"),
             Engine.Assessing.Outcome.SafetyFirst => Words.Of("result.next.fresh", ("sat", result.SafetyAgain.Count), ("of", PaperResult.FreshSafetyJobs)),
             Engine.Assessing.Outcome.Open => Words.Of("result.next.open"),
-            _ => Words.Of("result.next.not-yet"),
+            _ => Words.Of(result.SafetyErrors >= PaperResult.TooManySafetyErrors ? "result.next.unsafe" : "result.next.not-yet"),
         };
     }
 

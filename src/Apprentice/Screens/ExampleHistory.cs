@@ -1,27 +1,33 @@
 using Apprentice.Content;
+using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Quantities;
 using Apprentice.Engine.Topics;
+using Apprentice.Screens.Assess;
 
 namespace Apprentice.Screens;
 
-/// <summary>The history of the example workshop. The people and all they did are made up: no bike was drawn and no answer was graded.</summary>
+/// <summary>The history of the example workshop. The people and all they did are made up. No bike was drawn for their jobs of practice; their papers are real jobs with real marks (<see cref="ExamplePapers"/>).</summary>
 static class ExampleHistory
 {
     const int Seed = 4417;
     const int MostTopics = 2;
+    const int OrdersSeen = 4;
     const double Guess = 0.25;
+    const string First = "EX7F2A";
+    const string Second = "EX8G3D";
 
     static readonly Given Nothing = new([], [], null, null, null, Forced: false);
 
     /// <summary>First day; tenth day; sure and often wrong, who knows of a habit and had six jobs for it; safe in most things.</summary>
-    /// <param name="topics">Topics at hand; at least one.</param>
+    /// <param name="benches">Topics at hand; at least one.</param>
     /// <param name="now">The day on which it ends.</param>
-    public static History Of(IReadOnlyList<Topic> topics, DateTimeOffset now)
+    public static History Of(IReadOnlyList<Workbench> benches, DateTimeOffset now)
     {
+        Topic[] topics = [.. benches.Select(b => b.Topic)];
         var names = ExampleWorkshop.Names(Seed, 5);
         var made = new Writer([.. topics.Where(t => Clues(t).Count > 1).OrderByDescending(t => AimedSets.Fits(t, Habit.TrustsNumber)).Take(MostTopics)], now);
         made.Say(-20, new LogEntry.Began(Seed));
@@ -33,19 +39,32 @@ static class ExampleHistory
         made.Say(-2, new LogEntry.AimedAt(names[2], made.Habit));
         made.Jobs(names[2], days: 1, until: 0, perDay: Habits.AimedJobs, Sure);
         made.Jobs(names[3], days: 14, until: 0, perDay: 3, (_, rng) => new Shown(rng.Unit() < 0.95, 8 + (rng.Unit() < 0.5 ? 1 : 0), rng.Unit() < 0.88, Sound: rng.Unit() < 0.95, Habit: false));
-        Tested(made, topics[0], names[1], names[4]);
+        if (ExamplePapers.Tested(benches) is { } tested) Tests(made, tested, names);
         return made.History;
     }
 
     static Shown Sure(int job, Rng rng) => new(rng.Unit() < 0.45, 9, job % 3 == 0, Sound: job % 3 == 0, Habit: job % 6 != 0);
 
-    // One of three bikes is done on the bench; nobody has sat a paper.
-    static void Tested(Writer made, Topic topic, string person, string lead)
+    // One passed, was signed with a second look and questions a job; one made a safety error, and waits to be told.
+    static void Tests(Writer made, Workbench bench, IReadOnlyList<string> names)
     {
-        var permission = Words.Of("example.permission");
-        var family = new JobFamily(topic.Id, topic.Provenances[0].Id, topic.Wants[0].Id, null, Selection.AsTheyCome, Channel.Bench, Safety: false);
-        made.Say(-3, new LogEntry.PlanSaved(new TestPlan { Permission = permission, Topics = [new PlanTopic(topic.Id, topic.Version)], Families = [family] }, Words.Of("example.name")));
-        made.Say(-2, new LogEntry.BenchDone(person, permission, new BenchForm(made.Day(-2), Words.Of("example.bike"), Odd: false, lead, [], Agreed: true, WhysGood: 3)));
+        var (tenth, safe, lead) = (names[1], names[3], names[4]);
+        var plan = new TestPlanner([bench]).Plan(PlansScreen.Suggested(bench.Topic));
+        var papers = new ExamplePapers(bench, plan);
+        made.Say(-12, new LogEntry.PlanSaved(plan, Words.Of("example.name")));
+        foreach (var (paper, person) in (IEnumerable<(string, string)>)[(First, safe), (Second, tenth)]) made.Say(-11, new LogEntry.PaperMade(paper, plan.Permission, person, 1));
+        made.Say(-9, new LogEntry.PaperMarked(papers.Sat(First, safe, ExampleSlip.StopsTooSoon), Published: true));
+        if (made.History.Assessments.Result(First)?.Jobs.FirstOrDefault(j => !j.Sound) is { } unsound) made.Say(-8, new LogEntry.PaperQuestioned(First, unsound.Place, Words.Of("example.questions")));
+        for (var bike = 1; bike <= Register.Bikes; bike++)
+        {
+            made.Say(-8 + bike, new LogEntry.BenchDone(safe, plan.Permission, new BenchForm(made.Day(-8 + bike), Words.Of($"example.bike-{bike}"), Odd: bike == Register.Bikes, lead, [], Agreed: true, WhysGood: 3)));
+        }
+
+        made.Say(-4, new LogEntry.PermissionSigned(new Signature(
+            safe, plan.Permission, PermissionLevel.WithSecondLook, lead, made.Day(-4), made.Day(-4).AddYears(1), First, plan.Topics, SetByOnePerson: true)));
+        for (var order = 1; order <= OrdersSeen; order++) made.Say(-3 + (order / 10.0), new LogEntry.OrderCountersigned(safe, plan.Permission, lead, Right: true, Words.Of("example.order")));
+        made.Say(-2, new LogEntry.BenchDone(tenth, plan.Permission, new BenchForm(made.Day(-2), Words.Of("example.bike-1"), Odd: false, lead, [], Agreed: true, WhysGood: 3)));
+        made.Say(-1, new LogEntry.PaperMarked(papers.Sat(Second, tenth, ExampleSlip.OrdersTooSoon), Published: false));
     }
 
     static IReadOnlyList<Clue> Clues(Topic topic) => [.. topic.Clues.Where(c => !c.Safety && c.Node is Node.OfPart)];

@@ -18,13 +18,14 @@ sealed record ExampleScreen(Screen Inner, History Made) : Screen
     public override bool Slow => Inner.Slow;
 
     /// <summary>The example from its beginning.</summary>
-    public static ExampleScreen Of(World world) => new(new ExampleStartScreen(), ExampleHistory.Of(world.Topics, world.Now));
+    public static ExampleScreen Of(World world) => new(new ExampleStartScreen(), ExampleHistory.Of(world.Benches, world.Now));
 
     /// <inheritdoc/>
     public override Page Show(World world)
     {
         var page = Inner.Show(Inside(world));
-        return page with { Right = page.Right.Length == 0 ? Words.Of("example.right") : $"{page.Right}   {Words.Of("example.right")}" };
+        // Nobody is put aside in the example.
+        return page with { Keys = [.. page.Keys.Where(k => k != Words.Of("key.pause"))], Right = page.Right.Length == 0 ? Words.Of("example.right") : $"{page.Right}   {Words.Of("example.right")}" };
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Reports;
 using Apprentice.Screens.Assess;
@@ -69,6 +70,12 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
     static IEnumerable<string> Week(World world, WorkshopView view)
     {
         var any = false;
+        foreach (var line in OfTests(world.History.Assessments))
+        {
+            any = true;
+            yield return line;
+        }
+
         foreach (var (person, habit) in view.Accepted.Take(1))
         {
             any = true;
@@ -87,8 +94,19 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
             yield return Words.Of("lead.week-first", ("name", person));
         }
 
-        if (!any) yield return Words.Of("lead.week-none");
+        if (view.Needs.Count == 0) yield return Words.Of("lead.week-nobody");
+        else if (!any) yield return Words.Of("lead.week-none");
     }
+
+    // Safety first, then what has a day by which it ends.
+    static IEnumerable<string> OfTests(Assessments all)
+    {
+        foreach (var result in all.Results.Where(r => r is { Outcome: Outcome.SafetyFirst, Talked: false })) yield return Words.Of("lead.week-talk", ("name", result.Candidate));
+        if (Different(all.Appeals.Where(a => a.Decided is null).Select(a => all.Result(a.Paper)?.Candidate)) is { Count: > 0 } asking) yield return Words.Of("lead.week-questioned", ("names", Spoken.List(asking)));
+        if (Different(all.Results.Where(r => all.PublishedAt(r.Paper) is null).Select(r => r.Candidate)) is { Count: > 0 } waiting) yield return Words.Of("lead.week-tell", ("names", Spoken.List(waiting)));
+    }
+
+    static List<string> Different(IEnumerable<string?> people) => [.. people.OfType<string>().Distinct(StringComparer.Ordinal)];
 
     static IEnumerable<Block> Needs(World world, WorkshopView view)
     {
@@ -97,7 +115,7 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
         [
             new Block.Table(
                 [new(Words.Of("lead.needs")), new(Words.Of("people.jobs"), Right: true), new(Words.Of("lead.what"))],
-                [.. view.Needs.Select(n => new Row("", Marked: false, [n.Person, n.Jobs.ToString(), Needed(world, n.Skills)]))]),
+                [.. view.Needs.Select(n => new Row("", Marked: false, [n.Person, n.Jobs.ToString(), n.Jobs == 0 ? Words.Of("lead.no-job") : Needed(world, n.Skills)]))]),
         ];
     }
 

@@ -38,7 +38,7 @@ sealed record WorkshopTopicsScreen(string Name, string Lead, IReadOnlyList<strin
         {
             return Chosen.Count == 0
                 ? Turn.To(this with { Wrong = Words.Of("workshop.one") })
-                : Turn.To(new HomeScreen(), new LogEntry.WorkshopSet(Name, Lead, Chosen));
+                : Turn.To(new WorkshopScreen(new HomeScreen(), Words.Of("workshop.kept")), new LogEntry.WorkshopSet(Name, Lead, Chosen));
         }
         var topic = world.Benches[line].Topic.Id;
         var on = Chosen.Contains(topic, StringComparer.Ordinal);

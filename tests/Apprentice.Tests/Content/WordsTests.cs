@@ -92,6 +92,7 @@ public sealed partial class WordsTests
         .. new[] { Missing.TwoDays, Missing.OddBike, Missing.Whys }.Select(m => "permission.missing." + m),
         .. new[] { PermissionState.TakenBack, PermissionState.Expired, PermissionState.LookAgain }.Select(s => "permission.state." + s),
         .. Enumerable.Range(1, 4).Select(i => $"example.person-{i}"),
+        .. Enumerable.Range(1, Register.Bikes).Select(i => $"example.bike-{i}"),
         "sure.sentence", "sure.few", "trust.linked",
     ];
 

@@ -39,6 +39,14 @@ public sealed class AppealTests
     }
 
     [Fact]
+    public void A_job_that_was_printed_can_still_be_decided()
+    {
+        var talk = Sat.Talk().At(new AppealReadScreen(Papers, "code", new HomeScreen())).Keys("DA");
+        Assert.Single(talk.Sheets);
+        Assert.Contains("What do you decide?", talk.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void A_candidate_questions_a_job_from_the_result()
     {
         var talk = Sat.Talk().At(new ResultScreen(Sat.Passed, IsLead: false, new HomeScreen())).Keys("X5{Enter}").Keys(Text + "{Enter}");

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using Apprentice.Content.Marks;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
+using Apprentice.Reports;
 using Apprentice.Screens;
 using Apprentice.Screens.Assess;
 using Apprentice.Tests.Screens;
@@ -99,11 +100,26 @@ public sealed partial class ResultTests
     [Fact]
     public void The_lead_tells_a_result_once()
     {
-        var talk = Of("result-lead").Keys("T");
+        var talk = Of("result-lead");
+        var before = talk.Entries.Count;
+        Assert.Contains("It cannot be taken back.", talk.Keys("T").TextAt(new PageSize(120, 40)), StringComparison.Ordinal);
+        Assert.Equal(before, talk.Keys("2").Entries.Count);
+        talk.Keys("T1");
         Assert.True(Assert.IsType<LogEntry.PaperMarked>(talk.Entries[^1].What).Published);
         var count = talk.Entries.Count;
         Assert.Equal(count, talk.Keys("T").Entries.Count);
         Assert.NotNull(talk.World.History.Assessments.PublishedAt(Sat.Passed));
+    }
+
+    [Fact]
+    public void Two_safety_errors_ask_for_a_talk_before_anything_else()
+    {
+        var not = Sat.Result(Sat.NotYet);
+        PaperResult With(int errors) => not with { Jobs = [.. not.Jobs.Select((j, i) => j with { SafetyError = i < errors })] };
+        Assert.Contains("a talk with your lead", AssessWords.Next(History.Empty, With(2)), StringComparison.Ordinal);
+        Assert.DoesNotContain("talk", AssessWords.Next(History.Empty, With(0)), StringComparison.Ordinal);
+        var talk = Sat.Talk(new LogEntry.PaperMarked(With(2) with { Paper = "9B9B9B" }, Published: false)).At(new ResultScreen("9B9B9B", IsLead: true, new HomeScreen())).Keys("T");
+        Assert.Contains("A talk face to face comes first.", talk.TextAt(new PageSize(120, 40)), StringComparison.Ordinal);
     }
 
     [Fact]

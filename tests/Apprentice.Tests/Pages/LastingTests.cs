@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using Apprentice.Engine;
 using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Cases;
 using Apprentice.Engine.Learning;
@@ -100,6 +101,39 @@ public sealed partial class LastingTests
         Assert.Empty(talk.Sheets);
         Assert.Empty(talk.World.History.People);
     }
+
+    [Fact]
+    public void The_example_shows_a_paper_passed_and_a_paper_with_a_safety_error()
+    {
+        var talk = new Talk([Corpus.Topic("brakes")]).Keys("4");
+        var all = Assert.IsType<ExampleScreen>(talk.Screen).Made.Assessments;
+        var passed = Assert.Single(all.Results, r => r.Outcome == Outcome.Passed);
+        var unsafeOne = Assert.Single(all.Results, r => r.Outcome == Outcome.SafetyFirst);
+        Assert.Equal(2, all.Results.Count);
+        Assert.Equal(1, unsafeOne.SafetyErrors);
+        Assert.Null(all.PublishedAt(unsafeOne.Paper));
+        Assert.Equal(passed.Paper, Assert.Single(all.Appeals).Paper);
+        Assert.Empty(all.RegisterOf(passed.Candidate, passed.Permission).MissingFor(PermissionLevel.WithSecondLook));
+        Assert.All(all.Results.SelectMany(r => r.Jobs), j => Assert.NotNull(j.Record?.Judged));
+        var week = Flat(talk.Keys("1").TextAt(Wide));
+        Assert.Contains($"Talk with {unsafeOne.Candidate}: a safety error in a test.", week, StringComparison.Ordinal);
+        Assert.Contains($"Give the questioned job of {passed.Candidate} to a second person.", week, StringComparison.Ordinal);
+        Assert.Contains($"Tell {unsafeOne.Candidate} how the test went.", week, StringComparison.Ordinal);
+        talk.Keys("551S").Keys("We looked at that brake.{Enter}");
+        Assert.Contains("The talk was held.", Flat(talk.TextAt(Wide)), StringComparison.Ordinal);
+        Assert.Single(talk.Entries);
+    }
+
+    [Fact]
+    public void The_papers_of_the_example_are_the_same_each_time()
+    {
+        static IEnumerable<(string, int, bool, string)> Marks() => ExampleHistory.Of([new Workbench(Corpus.Topic("brakes"))], new DateTimeOffset(2026, 11, 25, 9, 0, 0, TimeSpan.Zero))
+            .Assessments.Results.SelectMany(r => r.Jobs.Select(j => (r.Candidate, j.Place, j.Sound, j.Rule)));
+        Assert.Equal(Marks(), Marks());
+    }
+
+    [Fact]
+    public void The_example_tests_no_draft() => Assert.Empty(Assert.IsType<ExampleScreen>(new Talk([Corpus.Sample]).Keys("4").Screen).Made.Assessments.Plans);
 
     static LogEntry Saved => new LogEntry.PlanSaved(Plan, "");
 

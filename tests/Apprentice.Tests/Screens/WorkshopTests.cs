@@ -14,9 +14,9 @@ public sealed class WorkshopTests
     [InlineData("workshop-name", "3")]
     [InlineData("workshop-lead", "3Back yard{Enter}")]
     [InlineData("workshop-topics", SetUp)]
-    [InlineData("workshop-home", SetUp + "2")]
-    [InlineData("workshop-page", SetUp + "206")]
-    [InlineData("workshop-people", SetUp + "2061")]
+    [InlineData("workshop-home", SetUp + "20")]
+    [InlineData("workshop-page", SetUp + "2")]
+    [InlineData("workshop-people", SetUp + "21")]
     public void The_screen_is_as_it_was_looked_at(string name, string keys)
     {
         var talk = new Talk([Corpus.Sample]).Keys(keys);
@@ -32,6 +32,15 @@ public sealed class WorkshopTests
     }
 
     [Fact]
+    public void The_set_up_ends_on_the_page_of_the_lead()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(SetUp + "2");
+        Assert.IsType<WorkshopScreen>(talk.Screen);
+        Assert.Contains("0 goes to the start page", talk.Text, StringComparison.Ordinal);
+        Assert.IsType<HomeScreen>(talk.Keys("0").Screen);
+    }
+
+    [Fact]
     public void A_workshop_without_a_name_or_a_topic_is_told_so()
     {
         Assert.Contains("A name is needed", new Talk([Corpus.Sample]).Keys("3{Enter}").Text, StringComparison.Ordinal);
@@ -40,11 +49,11 @@ public sealed class WorkshopTests
 
     [Fact]
     public void A_workshop_that_is_set_up_is_changed_from_the_page_behind_0() =>
-        Assert.IsType<WorkshopNameScreen>(new Talk([Corpus.Sample]).Keys(SetUp + "205").Screen);
+        Assert.IsType<WorkshopNameScreen>(new Talk([Corpus.Sample]).Keys(SetUp + "2005").Screen);
 
     [Fact]
     public void The_start_page_says_what_the_lead_sees() =>
-        Assert.Contains("sees the table \"What you can do\"", new Talk([Corpus.Sample]).Keys(SetUp + "2").Text, StringComparison.Ordinal);
+        Assert.Contains("sees the table \"What you can do\"", new Talk([Corpus.Sample]).Keys(SetUp + "20").Text, StringComparison.Ordinal);
 
     [Fact]
     public void The_lead_sees_lines_but_no_answers()

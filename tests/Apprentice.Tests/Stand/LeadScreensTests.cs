@@ -49,6 +49,16 @@ public sealed class LeadScreensTests
         foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)]) Golden.Same($"lead-{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
     }
 
+    [Theory]
+    [InlineData("12,50 4 3 14", 12.5)]
+    [InlineData("1,000 4 3 14", null)]
+    public void A_decimal_comma_is_taken_where_it_can_mean_one_thing_only(string text, double? price)
+    {
+        var talk = Talk(Before).Keys(ToLead + "211").Keys(text + "{Enter}");
+        Assert.Equal(price, (talk.Entries[^1].What as LogEntry.PriceSet)?.Price);
+        Assert.Equal(price is null, talk.Text.Contains("are not four numbers", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void An_accepted_line_becomes_a_note_a_line_of_the_topic_and_news()
     {

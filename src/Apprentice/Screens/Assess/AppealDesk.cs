@@ -63,7 +63,7 @@ static class AppealDesk
 
     // Where the questioned job is in this log it is decided here; elsewhere the decision goes back as a file.
     static Turn Kept(World world, AppealReadScreen job, AppealVerdict verdict) => Fault(world, verdict) is null
-        ? Turn.To(job with { Note = Words.Of("appeals.decided-here") }, Entry(verdict))
+        ? Turn.To(job with { Note = Words.Of("appeals.decided-here"), Decided = true }, Entry(verdict))
         : Turn.To(job) with { Errand = (_, folder) => Written(folder, job, verdict) };
 
     static Turn Written(PaperFolder folder, AppealReadScreen job, AppealVerdict verdict)
@@ -71,7 +71,7 @@ static class AppealDesk
         try
         {
             var path = folder.Write(Words.Of("appeals.decision-name", ("paper", verdict.Paper), ("job", verdict.Place)), AppealFile.Sealed(verdict, job.Code));
-            return Turn.To(job with { Note = Words.Of("appeals.decided", ("file", path), ("lead", job.Papers.Lead)) });
+            return Turn.To(job with { Note = Words.Of("appeals.decided", ("file", path), ("lead", job.Papers.Lead)), Decided = true });
         }
         catch (SealException e)
         {

@@ -45,11 +45,17 @@ sealed record ResultScreen(string Paper, bool IsLead, Screen Below, string Note 
             'X' or '3' when told && !IsLead => Turn.To(new WhyListScreen(Paper, Asks: true, here)),
             'D' or '4' => Print(world, result),
             'R' or '7' when result.Real.Count > 0 => Turn.To(new ResultRealScreen(Paper, here)),
-            'T' or '5' when IsLead && !told => Turn.To(here with { Note = Words.Of("result.told", ("name", result.Candidate)) }, new LogEntry.PaperMarked(result, Published: true)),
+            'T' or '5' when IsLead && !told => Turn.To(Telling(result, here)),
             'S' or '6' when IsLead && result is { SafetyErrors: 1, Talked: false } => Turn.To(new ResultTalkScreen(Paper, here)),
             _ => Turn.To(here),
         };
     }
+
+    static SignOffChooseScreen Telling(PaperResult result, ResultScreen here) => new(
+        Words.Of("result.tell-title", ("name", result.Candidate)), "",
+        [Words.Of("result.tell-what", ("name", result.Candidate), ("days", Appeal.Days)), .. result is { SafetyErrors: > 0, Talked: false } ? [Words.Of("result.tell-talk")] : Array.Empty<string>()],
+        [Words.Of("result.tell-now"), Words.Of("result.tell-later")],
+        (_, _, line) => line == 0 ? Turn.To(here with { Note = Words.Of("result.told", ("name", result.Candidate)) }, new LogEntry.PaperMarked(result, Published: true)) : Turn.To(here), here);
 
     Turn Print(World world, PaperResult result) => new(this, [], Sheet: new Sheet(
         Words.Of("result.file", ("paper", Paper)), AssessCandidatePage.Html(world.History, world.Topics, result, world.Now), note => this with { Note = note }));

@@ -80,12 +80,15 @@ sealed record PriceScreen(PricesScreen Below, Spare Spare) : FieldScreen
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
 
+    // "12,50" is a price too; "1,000" could be one or a thousand, so it is asked again.
+    static string Pointed(string piece) => piece.Length - piece.IndexOf(',') - 1 is 1 or 2 ? piece.Replace(',', '.') : piece;
+
     static List<double>? Parsed(string text)
     {
         var numbers = new List<double>();
         foreach (var piece in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!double.TryParse(piece, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || number > Most) return null;
+            if (!double.TryParse(Pointed(piece), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || number > Most) return null;
             numbers.Add(number);
         }
 
