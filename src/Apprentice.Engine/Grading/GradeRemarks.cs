@@ -31,9 +31,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var right = answer.Parts.All(p => p.Kind is null || IsTrue(p));
         if (!shown.Ripe && (!sound || answer.Orders.Any(o => o is Choice.Wait)) && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
         var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !own.Unsafe();
-        var waits = named is null && shown.Ripe && sound && answer.Orders.All(o => o is Choice.Ask or Choice.Wait);
-        if (waits) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
-        if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(right && named is not null ? "grade.short.order" : "grade.short.order-other"));
+        if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(named is null ? "grade.short.order-open" : right ? "grade.short.order" : "grade.short.order-other"));
         if (named is null && shown.Ripe && sound) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && right) return (Grading.InShort.RightForTheRightReason, Remark.Of("grade.short.right"));
         if (sound) return (Grading.InShort.GoodJudgementOddBike, Remark.Of("grade.short.odd", ("rare", new Value.OneOf(MissShare()))));
@@ -96,6 +94,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var next = NextCheckNamed();
         var remark = shown.Reasoning.Stops.Count > 0 ? Remark.Of("grade.stopping.stop", ("sign", new Value.Text(shown.Reasoning.Stops[0])))
             : shown.Ripe && Parts_.All(p => p.Settled) ? Remark.Of("grade.stopping.settled")
+            : shown.NoQuestionLeft ? Remark.Of("grade.stopping.no-question")
             : shown.Ripe ? Remark.Of("grade.stopping.nothing-left")
             : next is { Again: true } ? Remark.Of("grade.stopping.again", ("check", new Value.OfClue(next.Clue)))
             : Remark.Of("grade.stopping.early", ("check", new Value.OfClue(next?.Clue ?? "")), ("chance", new Value.Chance(next?.Settles ?? 0)));
@@ -139,6 +138,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var best = shown.Reasoning.Decisions[worst].Best;
         var option = shown.OptionOf(worst);
         var level = shown.HazardLevel(worst);
+        if (answer.Orders[worst] is Choice.Wait) return Waited(marks[worst], worst);
         var rule = level is { } settle
             ? Remark.Of("grade.rule.order-hurts", ("best", new Value.OfChoice(best.Choice)), ("level", new Value.Chance(settle)), ("mark", new Value.Mark(marks[worst])))
             : Remark.Of("grade.rule.order", ("best", new Value.OfChoice(best.Choice)), ("loss", new Value.Money((option?.Loss ?? best.Loss) - best.Loss)), ("mark", new Value.Mark(marks[worst])));
@@ -149,6 +149,14 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
             : Remark.Of("grade.order.better", ("best", new Value.OfChoice(best.Choice)));
         return new GradePart(Aspect.Decision, marks[worst], remark, rule);
     }
+
+    // A check that can be taken is taken, not waited for; without a question left there is none to wait for.
+    GradePart Waited(double mark, int line) => new(
+        Aspect.Decision, mark,
+        shown.NoQuestionLeft ? Remark.Of("grade.order.no-question")
+            : shown.Ripe ? Remark.Of("grade.order.waited", ("best", new Value.OfChoice(Judgement.BestNow(shown.Reasoning.Decisions[line]))))
+            : Remark.Of("grade.order.waited-early"),
+        Remark.Of("grade.rule.order-waited", ("mark", new Value.Mark(mark))));
 
     // What became of an order that was sound: it fits this bike, or it does not and nobody could know.
     Remark Fitted(int line)

@@ -14,8 +14,8 @@ sealed class Judgement
     public Judgement(Workbench bench, Case made, Answer answer, IReadOnlyList<Finding> findings)
     {
         (_bench, _case, _answer, Findings) = (bench, made, answer, findings);
-        var left = made.Job.Request.Questions is { } most && answer.Looks.Count >= most ? [] : made.Job.Bench;
-        Reasoning = bench.Reason(bench.EnquiryOf(made.Job) with { OnOffer = left }, findings);
+        NoQuestionLeft = made.Job.Request.Questions is { } most && answer.Looks.Count >= most;
+        Reasoning = bench.Reason(bench.EnquiryOf(made.Job) with { OnOffer = NoQuestionLeft ? [] : made.Job.Bench }, findings);
         Variants = [.. bench.Variants.Select(v => VariantOf(v, findings))];
         Ripe = Reasoning.Ripe || Reasoning.Stops.Count > 0 || Variants.Any(v => v.Settled.All(s => s >= 0));
     }
@@ -25,6 +25,9 @@ sealed class Judgement
     public string Provenance => _case.Job.Request.Provenance;
 
     public Reasoning Reasoning { get; }
+
+    /// <summary>True when only so many questions may be asked, and all were.</summary>
+    public bool NoQuestionLeft { get; }
 
     /// <summary>True when answering now can be defended: ripe, stopped by a sign, or settled once the judged figures are moved within reason.</summary>
     public bool Ripe { get; }
@@ -119,7 +122,8 @@ sealed class Judgement
     public (double Wrong, double Level)? Thin() => Enumerable.Range(0, _answer.Orders.Count).Where(Hazardous)
         .Select(l => ((double, double)?)(CanHurt(l).Max(s => Alone(l, s)?.WrongShare ?? 1), HazardLevel(l) ?? 1)).FirstOrDefault();
 
-    static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
+    /// <summary>The best choice of an order line that does not wait for a check.</summary>
+    public static Choice BestNow(LineDecision decision) => decision.Options.First(o => o.Choice is not Choice.Wait).Choice;
 
     // Each part that can hurt is judged on its own, whatever else is ordered with it; what the findings do not even offer was not supported.
     bool Hazardous(int line) => HazardLevel(line) is { } settle && CanHurt(line).Any(spare =>

@@ -50,14 +50,19 @@ sealed record BenchJob(int Number, Workbench Bench, Case Made, bool Guided, int 
     public bool ReadsScales => !Guided && Step > 1 && Offer == Channel.Bench;
 
     /// <summary>Bench minutes: second readings and safety looks are not counted, what must come off only once.</summary>
-    public double Minutes
+    public double Minutes => Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal).Select(Clue).Sum(MinutesOf);
+
+    /// <summary>Bench minutes of a check: what it took, or what it would take now, with what must come off first.</summary>
+    public double MinutesOf(Clue clue) => clue.Safety ? 0 : clue.Minutes + (ComesOff(clue)?.Minutes ?? 0);
+
+    /// <summary>What comes off for a check on the bench, or null: nothing, or what an earlier check took off.</summary>
+    public Access? ComesOff(Clue clue)
     {
-        get
-        {
-            var taken = Looks.Select(l => l.Clue).Distinct(StringComparer.Ordinal).Select(Clue).Where(c => !c.Safety).ToList();
-            var off = Offer == Channel.Bench ? taken.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal) : [];
-            return taken.Sum(c => c.Minutes) + off.Sum(a => Topic.Accesses.First(x => string.Equals(x.Id, a, StringComparison.Ordinal)).Minutes);
-        }
+        if (Offer != Channel.Bench || clue.Access is not { } access) return null;
+        var earlier = Looks.Select(l => l.Clue).TakeWhile(c => !string.Equals(c, clue.Id, StringComparison.Ordinal)).Select(Clue);
+        return earlier.Any(c => !c.Safety && string.Equals(c.Access, access, StringComparison.Ordinal))
+            ? null
+            : Topic.Accesses.First(a => string.Equals(a.Id, access, StringComparison.Ordinal));
     }
 
     /// <summary>Questions left, or null for no limit.</summary>

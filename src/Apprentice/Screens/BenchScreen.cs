@@ -147,7 +147,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Rows(
         [
             .. On.OnOffer.Select(c => (string[])
-                [c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Found(words, c)]),
+                [c.Name, c.Tool, Spoken.Minutes(On.MinutesOf(c)), Found(words, c)]),
             [Words.Of("bench.answer"), "", "", ""],
         ]));
 
@@ -202,7 +202,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     {
         if (clue.Caution.Length > 0) yield return Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.')));
         yield return Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.')));
-        if (On.Times(clue.Id) == 0 && clue.Access is { } id && On.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access && !Phone)
+        if (On.Times(clue.Id) == 0 && On.ComesOff(clue) is { } access)
             yield return Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes)));
         if (On.Times(clue.Id) > 0 && On.Left is not null) yield return Words.Of("bench.again-ask");
     }

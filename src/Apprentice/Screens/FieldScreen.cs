@@ -14,6 +14,9 @@ abstract record FieldScreen : Screen
     /// <summary>What was wrong with the last try, or empty.</summary>
     public string Wrong { get; init; } = "";
 
+    /// <summary>True when signs were typed that have no room: the next Enter says so and takes nothing yet.</summary>
+    public bool Cut { get; init; }
+
     /// <inheritdoc/>
     public override bool Typing => true;
 
@@ -21,10 +24,13 @@ abstract record FieldScreen : Screen
     public override Turn Press(World world, Input key) => key.Press switch
     {
         Screens.Press.Esc => Back(world),
+        Screens.Press.Enter when Cut => Turn.To(this with { Cut = false, Wrong = Full }),
         Screens.Press.Enter => Take(world, Typed.Trim()),
         Screens.Press.Backspace when Typed.Length == 0 => Back(world),
-        Screens.Press.Backspace => Turn.To(this with { Typed = Typed[..^1], Wrong = "" }),
-        Screens.Press.Typed when Typed.Length < Longest && IsPlain(key.Character) => Turn.To(this with { Typed = Typed + key.Character, Wrong = "" }),
+        Screens.Press.Backspace => Turn.To(this with { Typed = Typed[..^1], Cut = false, Wrong = "" }),
+        Screens.Press.Typed when !IsPlain(key.Character) => Turn.To(this),
+        Screens.Press.Typed when Typed.Length >= Longest => Turn.To(this with { Cut = true, Wrong = Full }),
+        Screens.Press.Typed => Turn.To(this with { Typed = Typed + key.Character, Wrong = "" }),
         _ => Turn.To(this),
     };
 
@@ -40,6 +46,8 @@ abstract record FieldScreen : Screen
     /// <summary>The field as a line, and under it what was wrong.</summary>
     protected IReadOnlyList<Block> Field(string label) =>
         [new Block.Text($"{label}  {Typed}_", 2), new Block.Gap(), .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>()];
+
+    string Full => Words.Of("field.full", ("n", Longest));
 
     /// <summary>False for signs that steer a terminal or turn the direction of writing.</summary>
     static bool IsPlain(char c) =>

@@ -12,8 +12,8 @@ static class Guide
     {
         if (!on.Guided) return [];
         var words = new TopicWords(on.Topic);
-        return on.Looks.Count == 0 && on.OnOffer.Any(c => c.Safety)
-            ? [Words.Of("guide.start", ("n", on.OnOffer.ToList().FindIndex(c => c.Safety) + 1)), Before(on.Reasoning.Parts[0], words)]
+        return on.Looks.Count == 0 && SafetyLeft(on) is { } safety
+            ? [Words.Of("guide.start", ("n", safety)), Before(on.Reasoning.Parts[0], words)]
             : [.. Of(on, on.Reasoning, words)];
     }
 
@@ -26,7 +26,15 @@ static class Guide
         if (DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
+        else if (reasoning.Ripe && reasoning.Stops.Count == 0 && SafetyLeft(on) is { } safety) yield return Words.Of("guide.safety", ("n", safety));
         else yield return Next(on, reasoning, words);
+    }
+
+    // Number of the safety look on the bench that was not taken, or null.
+    static int? SafetyLeft(BenchJob on)
+    {
+        var at = on.OnOffer.ToList().FindIndex(c => c.Safety && on.Times(c.Id) == 0);
+        return at < 0 ? null : at + 1;
     }
 
     static string Before(PartBelief part, TopicWords words)

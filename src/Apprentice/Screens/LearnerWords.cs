@@ -42,6 +42,6 @@ static class LearnerWords
 
     /// <summary>Wrong orders now and before.</summary>
     public static string Orders(WrongOrders orders) => orders.JobsBefore == 0
-        ? Words.Of("orders.now", ("wrong", orders.Wrong), ("jobs", orders.Jobs))
+        ? Words.Of(orders.Jobs == 1 ? "orders.one" : "orders.now", ("wrong", orders.Wrong), ("jobs", orders.Jobs))
         : Words.Of("orders.both", ("wrong", orders.Wrong), ("jobs", orders.Jobs), ("wrongbefore", orders.WrongBefore), ("jobsbefore", orders.JobsBefore));
 }

@@ -11,6 +11,10 @@ sealed record Opinion(string Part, string Kind, int Tenths)
     /// <summary>Below so many tenths another kind may be likelier: where there are more than two, the next check asks which.</summary>
     public const int Unsure = 5;
 
+    /// <summary>So many jobs a newcomer has in peace before it is asked.</summary>
+    const int InPeace = 3;
+
     /// <summary>True when it is asked after each check of a job.</summary>
-    public static bool IsAsked(World world, BenchJob on) => !on.Guided && TrustAsks.Asked(world.History, world.Person, on.Number);
+    public static bool IsAsked(World world, BenchJob on) =>
+        !on.Guided && world.Person is { } person && world.History.JobsOf(person).Count(j => j.Counts) >= InPeace && TrustAsks.Asked(world.History, person, on.Number);
 }

@@ -35,7 +35,7 @@ sealed record UnusedScreen(GradeScreen Below, IReadOnlyList<string> Opened) : Ch
 
     Block.Table Table() => new(
         [new(""), new(Words.Of("bench.with"), Drop: true), new(Words.Of("bench.min"), Right: true) { Said = "bench.said-min" }, new(Words.Of("unused.shown"))],
-        Rows(Unused.Select(c => (string[])[c.Name, c.Tool, c.Safety ? "0" : Spoken.Minutes(c.Minutes), Seen(c)])));
+        Rows(Unused.Select(c => (string[])[c.Name, c.Tool, Spoken.Minutes(Below.On.MinutesOf(c)), Seen(c)])));
 
     string Seen(Clue clue) => Opened.Contains(clue.Id, StringComparer.Ordinal)
         ? new TopicWords(Below.On.Topic).Seen(Below.On.Made.Look(clue.Id, 0))

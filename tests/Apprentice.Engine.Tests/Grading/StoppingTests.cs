@@ -15,6 +15,8 @@ public sealed class StoppingTests
 
     static readonly Workbench Bench = new(JobTopic.Of(false, Marking, Noise));
 
+    static readonly Workbench Careful = new(JobTopic.Of(true, ByPhone(Marking), ByPhone(Noise)));
+
     [Fact]
     public void A_check_that_stands_on_the_bench_untaken_is_never_an_answer()
     {
@@ -43,5 +45,31 @@ public sealed class StoppingTests
         Assert.All(new[] { Aspect.Stopping, Aspect.Identification, Aspect.Decision, Aspect.Economy }, a => Assert.Equal(1, JobTopic.Mark(grade, a)));
         Assert.Equal(InShort.RightToWait, grade.InShort);
         Assert.True(Bench.Grade(made, JobTopic.Answer("right", new Choice.Order("right"))).SafetyError);
+    }
+
+    [Fact]
+    public void Waiting_for_a_check_when_no_question_is_left_is_told_for_what_it_is()
+    {
+        var grade = AfterTheOnlyQuestion(new Choice.Wait("marking"));
+        Assert.Equal(0, JobTopic.Mark(grade, Aspect.Decision));
+        Assert.Equal("grade.order.no-question", grade.Parts.Single(p => p.Aspect == Aspect.Decision).Remark.Key);
+        Assert.Equal("grade.stopping.no-question", grade.Parts.Single(p => p.Aspect == Aspect.Stopping).Remark.Key);
+        Assert.Equal("grade.short.order-open", grade.InShortRemark.Key);
+    }
+
+    [Fact]
+    public void Asking_when_no_question_is_left_is_right()
+    {
+        var grade = AfterTheOnlyQuestion(new Choice.Ask());
+        Assert.Equal(1, JobTopic.Mark(grade, Aspect.Decision));
+        Assert.Equal(InShort.RightToWait, grade.InShort);
+    }
+
+    static Clue ByPhone(Clue clue) => clue with { Channels = [.. clue.Channels, new ClueChannel(Channel.Phone, 0, 0)] };
+
+    static Grade AfterTheOnlyQuestion(Choice order)
+    {
+        var made = JobTopic.Made(Careful.Topic, Channel.Phone, 1, [], ("marking", new Seen.Named("f1")), ("noise", new Seen.Named("quiet")));
+        return Careful.Grade(made, JobTopic.Answer(null, order, new Look("noise", 0)));
     }
 }

@@ -91,6 +91,18 @@ public sealed class PracticeTests
         Assert.IsType<FirstStartScreen>(new Talk([Corpus.Sample]).Keys("3A{Backspace}{Backspace}").Screen);
     }
 
+    [Theory]
+    [InlineData(false)]
+    [InlineData(true)]
+    public void A_line_that_is_too_long_is_never_cut_without_a_word(bool plain)
+    {
+        var talk = new Talk(plain, [Corpus.Sample]).Keys("3" + new string('a', 41));
+        Assert.Contains("Only 40 signs fit", talk.Text, StringComparison.Ordinal);
+        Assert.Contains("Only 40 signs fit", Assert.IsType<WorkshopNameScreen>(talk.Keys("{Enter}").Screen).Wrong, StringComparison.Ordinal);
+        Assert.IsNotType<WorkshopNameScreen>(talk.Keys("{Enter}").Screen);
+        Assert.Equal("", Assert.IsType<WorkshopNameScreen>(new Talk(plain, [Corpus.Sample]).Keys("3" + new string('a', 41) + "{Backspace}").Screen).Wrong);
+    }
+
     [Fact]
     public void The_arrows_open_and_shut_the_card_of_a_check()
     {

@@ -97,14 +97,14 @@ public sealed class WorkshopTests
     }
 
     [Fact]
-    public void A_right_not_settled_is_told_so()
+    public void A_right_not_settled_is_told_so_and_that_asking_does_not_follow()
     {
         var world = new Talk([Corpus.Sample]).World;
         var job = Phone(questions: 1, seed: 19).Looking("grip-length") with { Step = 3 };
         var form = AnswerScreen.Of(job, BenchScreen.Of(job)).Form
             .With("which:bar", "open").With("sure:bar", "6").With("do:grips", "ask").With("settled", "none").With("aside", "none").With("story", "none");
         var grade = Assert.IsType<GradeScreen>(GradeScreen.HandIn(form).Next);
-        Assert.Equal(Engine.Grading.InShort.RightToWait, grade.Grade.InShort);
+        Assert.Equal("grade.short.order-open", grade.Grade.InShortRemark.Key);
         foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)])
             Golden.Same($"grade-not-settled-{size.Columns}x{size.Rows}", string.Join('\n', Layout.Of(grade.Show(world), size).Select(l => l.Text.TrimEnd())) + "\n");
     }
