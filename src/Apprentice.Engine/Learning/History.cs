@@ -6,6 +6,7 @@ using Apprentice.Engine.Notebook;
 namespace Apprentice.Engine.Learning;
 
 /// <summary>What the log amounts to. Always derived, never stored.</summary>
+/// <remarks>Histories of one log share what they hold, and are for one thread at a time.</remarks>
 public sealed record History
 {
     /// <summary>The history of an empty log.</summary>

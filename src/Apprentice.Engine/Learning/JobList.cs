@@ -36,16 +36,11 @@ sealed class JobList : IReadOnlyList<PastJob>
     /// <inheritdoc/>
     IEnumerator IEnumerable.GetEnumerator() => GetEnumerator();
 
-    PastJob Opened(object job)
-    {
-        if (job is PastJob open) return open;
-        lock (_kept) return PackedJob.Unpack((byte[])job, _kept);
-    }
+    PastJob Opened(object job) => job as PastJob ?? PackedJob.Unpack((byte[])job, _kept);
 
-    object Closed(PastJob job)
-    {
-        lock (_kept) return job is { Given: not null, Verdict: not null, Ended: not null } ? PackedJob.Pack(job, _kept) : job with { Started = Same(job.Started), Looks = [.. job.Looks.Select(l => _kept.Same(l))] };
-    }
+    object Closed(PastJob job) => job is { Given: not null, Verdict: not null, Ended: not null }
+        ? PackedJob.Pack(job, _kept)
+        : job with { Started = Same(job.Started), Looks = [.. job.Looks.Select(l => _kept.Same(l))] };
 
     LogEntry.JobStarted Same(LogEntry.JobStarted started) => started with
     {
