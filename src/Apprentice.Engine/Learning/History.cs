@@ -110,7 +110,7 @@ public sealed record History
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
         LogEntry.SessionPlanned planned => this with { Sessions = Sessions.SetItem(KeyOf(planned.Person), (planned.Jobs, NextJob)) },
         LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
-        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, looked.Look] }),
+        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, AllJobs.Same(looked.Look)] }),
         LogEntry.Answered answered => Changed(
             answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = answered.Observed, Ended = entry.At }) with
         {
@@ -140,7 +140,8 @@ public sealed record History
     {
         var numbers = NumbersOf(person);
         if (_lastAsked is { } last && last.All == AllJobs && last.Numbers == numbers) return last.Jobs;
-        IReadOnlyList<PastJob> jobs = [.. numbers.Select(n => AllJobs[n - 1])];
+        var jobs = new PastJob[numbers.Count];
+        for (var i = 0; i < jobs.Length; i++) jobs[i] = AllJobs[numbers[i] - 1];
         _lastAsked = new Asked(AllJobs, numbers, jobs);
         return jobs;
     }

@@ -1,4 +1,5 @@
 using System.Collections;
+using Apprentice.Engine.Grading;
 
 namespace Apprentice.Engine.Learning;
 
@@ -24,11 +25,15 @@ sealed class JobList : IReadOnlyList<PastJob>
     /// <inheritdoc/>
     public PastJob this[int index] => Opened(_jobs[index]);
 
-    /// <summary>This list with one more at its end.</summary>
-    public JobList Add(PastJob job) => new(_kept, _jobs.Add(Closed(job)));
+    /// <summary>This list with one more job, which begins, at its end.</summary>
+    public JobList Add(PastJob job) => new(_kept, _jobs.Add(job with { Started = Same(job.Started) }));
 
     /// <summary>This list with another job in one place.</summary>
-    public JobList SetItem(int index, PastJob job) => new(_kept, _jobs.SetItem(index, Closed(job)));
+    public JobList SetItem(int index, PastJob job) =>
+        new(_kept, _jobs.SetItem(index, job is { Given: not null, Verdict: not null, Ended: not null } ? PackedJob.Pack(job, _kept) : job));
+
+    /// <summary>The look that is kept for all that are like it.</summary>
+    public Look Same(Look look) => _kept.Same(look);
 
     /// <inheritdoc/>
     public IEnumerator<PastJob> GetEnumerator() => _jobs.Select(Opened).GetEnumerator();
@@ -38,15 +43,10 @@ sealed class JobList : IReadOnlyList<PastJob>
 
     PastJob Opened(object job) => job as PastJob ?? PackedJob.Unpack((byte[])job, _kept);
 
-    object Closed(PastJob job) => job is { Given: not null, Verdict: not null, Ended: not null }
-        ? PackedJob.Pack(job, _kept)
-        : job with { Started = Same(job.Started), Looks = [.. job.Looks.Select(l => _kept.Same(l))] };
-
     LogEntry.JobStarted Same(LogEntry.JobStarted started) => started with
     {
         Person = _kept.Same(started.Person),
         Topic = _kept.Same(started.Topic),
         Version = _kept.Same(started.Version),
-        Request = _kept.Same(started.Request),
     };
 }
