@@ -1,6 +1,5 @@
 using System.Collections.Immutable;
 using Apprentice.Engine.Assessing;
-using Apprentice.Engine.Grading;
 using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Engine.Learning;
