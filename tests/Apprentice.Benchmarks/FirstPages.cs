@@ -46,7 +46,7 @@ static class FirstPages
         using var log = Storage.Log.Open(file);
         var conversation = Shell.Converse(log, new ShellOptions(file, topics, TimeProvider.System, Console.Error));
         Console.WriteLine($"{(Environment.CpuUsage.TotalTime - before).TotalSeconds,8:0.0} s of processor time  opening the file");
-        Time("the start page, for nobody", () => { });
+        Time("the start page", () => { });
         Time("the list of names", () => conversation.Press(Input.Typed('7'), Size));
         Time("learner's page, for the first time (goal under 100 ms)", () => conversation.Press(new Input(Press.Enter), Size));
         conversation.Press(Input.Typed('7'), Size);
