@@ -109,26 +109,29 @@ public sealed class Log : IDisposable
     /// <exception cref="LogException">An entry cannot be read.</exception>
     public IReadOnlyList<Logged> Read() => [.. Entries()];
 
-    /// <summary>All entries, oldest first, one after the other. So a long log is never held whole: the database keeps every page that one query has touched.</summary>
+    /// <summary>All entries, oldest first, one after the other. So a long log is never held whole: the database keeps every page that one query has touched, so it is asked for a run at a time, and each document of a run goes as soon as it is read.</summary>
+    /// <remarks>Nothing may be added before the last one was taken.</remarks>
     /// <exception cref="LogException">An entry cannot be read.</exception>
     public IEnumerable<Logged> Entries()
     {
-        var after = long.MinValue;
-        while (true)
+        var (after, read) = (long.MinValue, AtOnce);
+        while (read == AtOnce)
         {
-            var (entries, last) = Next(after);
-            foreach (var entry in entries) yield return entry;
-            if (entries.Count < AtOnce) yield break;
-            after = last;
+            read = 0;
+            using var run = _entries.Query().Where(Query.GT("_id", after)).OrderBy("_id").Limit(AtOnce).ToDocuments().GetEnumerator();
+            while (Next(run) is { } next)
+            {
+                (after, read) = (next.Number, read + 1);
+                yield return next.Entry;
+            }
         }
     }
 
-    (List<Logged> Entries, long Last) Next(long after)
+    (long Number, Logged Entry)? Next(IEnumerator<BsonDocument> run)
     {
         try
         {
-            var documents = _entries.Query().Where(Query.GT("_id", after)).OrderBy("_id").Limit(AtOnce).ToList();
-            return ([.. documents.Select(EntryDocument.Read)], documents.Count == 0 ? after : documents[^1]["_id"].AsInt64);
+            return run.MoveNext() ? (run.Current["_id"].AsInt64, EntryDocument.Read(run.Current)) : null;
         }
         catch (Exception e) when (e is not (IOException or UnauthorizedAccessException or LogException))
         {

@@ -1,15 +1,15 @@
 using System.Collections.Immutable;
 using Apprentice.Engine.Assessing;
-using Apprentice.Engine.Grading;
 using Apprentice.Engine.Notebook;
 
 namespace Apprentice.Engine.Learning;
 
 /// <summary>What the log amounts to. Always derived, never stored.</summary>
+/// <remarks>Histories of one log share what they hold, and are for one thread at a time.</remarks>
 public sealed record History
 {
     /// <summary>The history of an empty log.</summary>
-    public static History Empty { get; } = new();
+    public static History Empty => new();
 
     /// <summary>The number drawn at the first start, or null before it.</summary>
     public long? Luck { get; private init; }
@@ -20,20 +20,23 @@ public sealed record History
     /// <summary>Who sits at the machine, or null for nobody.</summary>
     public string? Current { get; private init; }
 
-    /// <summary>Jobs, oldest first; job n is at index n − 1.</summary>
+    /// <summary>Jobs, oldest first; job n is at index n − 1. Each is put together when it is asked for.</summary>
     public IReadOnlyList<PastJob> Jobs => AllJobs;
 
     /// <summary>Numbers of the answered jobs, in the order of the log.</summary>
-    public ImmutableList<int> Answered { get; private init; } = [];
+    public IReadOnlyList<int> Answered => AllAnswered;
 
-    readonly KeptOnce _kept = new();
+    ChunkList<int> AllAnswered { get; init; } = ChunkList<int>.Empty;
+
+    // A page asks for the jobs of one person many times over.
+    Asked? _lastAsked;
 
     SkillBook? _book;
 
     /// <summary>Everybody's skills. Worked out when first asked for, from the last state that was.</summary>
     public SkillBook Book => _book = SkillBook.Of(this, _book);
 
-    ImmutableList<PastJob> AllJobs { get; init; } = [];
+    JobList AllJobs { get; init; } = new();
 
     /// <summary>The workshop, or null when none was set up.</summary>
     public LogEntry.WorkshopSet? Workshop { get; private init; }
@@ -78,7 +81,7 @@ public sealed record History
     ImmutableDictionary<string, (IReadOnlyList<PlannedJob> Jobs, int From)> Sessions { get; init; } = ImmutableDictionary<string, (IReadOnlyList<PlannedJob>, int)>.Empty;
 
     // Numbers of each person's jobs, in order.
-    ImmutableDictionary<string, ImmutableList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ImmutableList<int>>.Empty;
+    ImmutableDictionary<string, ChunkList<int>> ByPerson { get; init; } = ImmutableDictionary<string, ChunkList<int>>.Empty;
 
     /// <summary>Plans, papers and permissions.</summary>
     public Assessments Assessments { get; private init; } = Assessments.Empty;
@@ -105,12 +108,12 @@ public sealed record History
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
         LogEntry.SessionPlanned planned => this with { Sessions = Sessions.SetItem(KeyOf(planned.Person), (planned.Jobs, NextJob)) },
-        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(_kept.Of(started), entry.At)), ByPerson = Owned(started.Person, NextJob) },
-        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, _kept.Of(looked.Look)] }),
+        LogEntry.JobStarted started => this with { AllJobs = AllJobs.Add(new PastJob(started, entry.At)), ByPerson = Owned(started.Person, NextJob) },
+        LogEntry.Looked looked => Changed(looked.Job, j => j with { Looks = [.. j.Looks, AllJobs.Same(looked.Look)] }),
         LogEntry.Answered answered => Changed(
-            answered.Job, j => j with { Given = _kept.Of(answered.Given), Verdict = _kept.Of(answered.Verdict), Observed = _kept.Of(answered.Observed), Ended = entry.At }) with
+            answered.Job, j => j with { Given = answered.Given, Verdict = answered.Verdict, Observed = answered.Observed, Ended = entry.At }) with
         {
-            Answered = Answered.Add(answered.Job),
+            AllAnswered = AllAnswered.Add(answered.Job),
         },
         LogEntry.Updated updated => Changed(updated.Job, j => j with { Updates = [.. j.Updates, updated] }),
         LogEntry.HabitTold told => this with { HabitsTold = HabitsTold.Add((told.Person, told.Habit)) },
@@ -132,10 +135,18 @@ public sealed record History
 
     /// <summary>The person's jobs, oldest first.</summary>
     /// <param name="person">A name, or null for jobs of nobody known.</param>
-    public IEnumerable<PastJob> JobsOf(string? person) => ByPerson.GetValueOrDefault(KeyOf(person), []).Select(n => AllJobs[n - 1]);
+    public IReadOnlyList<PastJob> JobsOf(string? person)
+    {
+        var numbers = NumbersOf(person);
+        if (_lastAsked is { } last && last.All == AllJobs && last.Numbers == numbers) return last.Jobs;
+        var jobs = new PastJob[numbers.Count];
+        for (var i = 0; i < jobs.Length; i++) jobs[i] = AllJobs[numbers[i] - 1];
+        _lastAsked = new Asked(AllJobs, numbers, jobs);
+        return jobs;
+    }
 
     /// <summary>The person's last job if it has no answer yet, or null.</summary>
-    public PastJob? Unfinished(string? person) => JobsOf(person).LastOrDefault() is { Given: null } job ? job : null;
+    public PastJob? Unfinished(string? person) => NumbersOf(person) is { Count: > 0 } numbers && AllJobs[numbers[^1] - 1] is { Given: null } job ? job : null;
 
     /// <summary>What is left of the session to which a job belongs, the job itself first; empty for a job that belongs to none.</summary>
     /// <param name="job">A job of this history.</param>
@@ -160,16 +171,18 @@ public sealed record History
     // No name begins like that of nobody known.
     static string KeyOf(string? person) => person is null ? "\0" : "p" + person;
 
-    ImmutableDictionary<string, ImmutableList<int>> Owned(string? person, int job) => ByPerson.SetItem(KeyOf(person), ByPerson.GetValueOrDefault(KeyOf(person), []).Add(job));
+    ChunkList<int> NumbersOf(string? person) => ByPerson.GetValueOrDefault(KeyOf(person), ChunkList<int>.Empty);
+
+    ImmutableDictionary<string, ChunkList<int>> Owned(string? person, int job) => ByPerson.SetItem(KeyOf(person), NumbersOf(person).Add(job));
 
     // The book is made afresh: it has left out what nobody known had done.
     History Named(int job, string person)
     {
         var changed = Changed(job, j => j with { Person = person });
-        var before = KeyOf(Jobs[job - 1].Person);
-        var owned = changed with { ByPerson = ByPerson.SetItem(before, ByPerson[before].Remove(job)), _book = null };
-        var its = owned.Owned(person, job);
-        return owned with { ByPerson = its.SetItem(KeyOf(person), its[KeyOf(person)].Sort()) };
+        var before = Jobs[job - 1].Person;
+        var rest = ChunkList<int>.Of(NumbersOf(before).Where(n => n != job));
+        var owned = changed with { ByPerson = ByPerson.SetItem(KeyOf(before), rest), _book = null };
+        return owned with { ByPerson = owned.ByPerson.SetItem(KeyOf(person), ChunkList<int>.Of(owned.NumbersOf(person).Append(job).Order())) };
     }
 
     History Drilled(int drill, Func<PastDrill, PastDrill> change)
@@ -191,39 +204,8 @@ public sealed record History
         if (job < 1 || job > Jobs.Count) throw new ArgumentException($"Job {job} was never started.", nameof(job));
         return this with { AllJobs = AllJobs.SetItem(job - 1, change(AllJobs[job - 1])) };
     }
-}
 
-/// <summary>A job of the log.</summary>
-/// <param name="Started">How it began.</param>
-/// <param name="At">When.</param>
-public sealed record PastJob(LogEntry.JobStarted Started, DateTimeOffset At)
-{
-    /// <summary>Whose it is, or null for nobody known.</summary>
-    public string? Person { get; init; } = Started.Person;
-
-    /// <summary>Looks in the order taken.</summary>
-    public IReadOnlyList<Look> Looks { get; init; } = [];
-
-    /// <summary>The answer, or null while it is unfinished.</summary>
-    public Given? Given { get; init; }
-
-    /// <summary>The grade in short, or null while it is unfinished.</summary>
-    public Verdict? Verdict { get; init; }
-
-    /// <summary>What the answer showed; empty while it is unfinished and in old entries.</summary>
-    public IReadOnlyList<Observed> Observed { get; init; } = [];
-
-    /// <summary>How sure the learner was before and after a check, where that was asked.</summary>
-    public IReadOnlyList<LogEntry.Updated> Updates { get; init; } = [];
-
-    /// <summary>When it was answered, or null.</summary>
-    public DateTimeOffset? Ended { get; init; }
-
-    /// <summary>Lines for the lead.</summary>
-    public IReadOnlyList<string> Questions { get; init; } = [];
-
-    /// <summary>True when it was answered and was not guided.</summary>
-    public bool Counts => Given is not null && !Started.Guided;
+    sealed record Asked(JobList All, ChunkList<int> Numbers, IReadOnlyList<PastJob> Jobs);
 }
 
 /// <summary>A set of jobs aimed at a habit.</summary>

@@ -48,7 +48,7 @@ public abstract record Observed
 /// <param name="Sort">What sort of skill.</param>
 /// <param name="Topic">Short name of the topic.</param>
 /// <param name="Id">Short name of the clue or pitfall; empty for deciding and stopping.</param>
-public readonly record struct SkillKey(SkillSort Sort, string Topic, string Id);
+public sealed record SkillKey(SkillSort Sort, string Topic, string Id);
 
 /// <summary>Sorts of skill.</summary>
 public enum SkillSort

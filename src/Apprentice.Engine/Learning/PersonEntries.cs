@@ -76,7 +76,7 @@ public static class PersonEntries
         {
             _person = person;
             var history = History.Of(log);
-            _jobs = [.. history.Jobs.Where(j => Is(j.Person)).Select(j => j.Started.Job)];
+            _jobs = [.. history.JobsOf(person).Select(j => j.Started.Job)];
             _drills = [.. history.Drills.Where(d => Is(d.Started.Person)).Select(d => d.Started.Drill)];
         }
 

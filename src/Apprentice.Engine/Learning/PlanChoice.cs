@@ -22,9 +22,9 @@ public static class PlanChoice
     /// <param name="fresh">Skills never asked, in the order in which they should come.</param>
     /// <param name="jobs">How many jobs, at least 1.</param>
     /// <param name="now">The time.</param>
-    public static IReadOnlyList<(SkillKey Skill, PlanReason Reason)> Of(IReadOnlyList<SkillState> known, IReadOnlyList<SkillKey> fresh, int jobs, DateTimeOffset now)
+    public static IReadOnlyList<PlannedSkill> Of(IReadOnlyList<SkillState> known, IReadOnlyList<SkillKey> fresh, int jobs, DateTimeOffset now)
     {
-        var chosen = new List<(SkillKey Skill, PlanReason Reason)>();
+        var chosen = new List<PlannedSkill>();
         var isNew = fresh.Count > 0 && (jobs >= FewestForNew || known.Count == 0);
         var room = jobs - (isNew ? Math.Min(jobs, Block + (jobs > Block + 1 ? 1 : 0)) : 0);
         foreach (var skill in Ranked(known, now))
@@ -33,36 +33,40 @@ public static class PlanChoice
         }
 
         if (isNew) AddNew(chosen, fresh[0], jobs);
-        for (var i = 1; isNew && chosen.Count < jobs && i < fresh.Count; i++) chosen.Add((fresh[i], PlanReason.New));
-        for (var i = 0; chosen.Count < jobs && chosen.Count > 0; i++) chosen.Add((chosen[i].Skill, PlanReason.Mixed));
+        for (var i = 1; isNew && chosen.Count < jobs && i < fresh.Count; i++) chosen.Add(new(fresh[i], PlanReason.New));
+        for (var i = 0; chosen.Count < jobs && chosen.Count > 0; i++) chosen.Add(new(chosen[i].Skill, PlanReason.Mixed));
         return Apart(chosen);
     }
 
-    static IEnumerable<(SkillKey Skill, PlanReason Reason)> Ranked(IReadOnlyList<SkillState> known, DateTimeOffset now)
+    static IEnumerable<PlannedSkill> Ranked(IReadOnlyList<SkillState> known, DateTimeOffset now)
     {
         var due = known.Where(s => s.Due <= now).OrderBy(s => s.LastRight).ThenBy(s => s.LastRight ? s.Due.UtcTicks : s.Low).ToList();
-        var rest = known.Except(due).ToList();
-        var weak = rest.Where(s => s.Chance < SkillModel.DueAt || s.Low <= SafeFrom).OrderBy(s => s.Chance < Learnable).ThenBy(s => s.Low).ToList();
         var errors = due.Where(s => !s.LastRight).ToList();
-        var again = errors.Concat(weak).Where(s => s.Word is SkillWord.NeedsWork or SkillWord.TooFewYet || s.Low <= Weak).ToList();
-        return errors.Select(s => (s.Skill, PlanReason.Error))
-            .Concat(again.Where(errors.Contains).Select(s => (s.Skill, PlanReason.Mixed)))
-            .Concat(due.Except(errors).Select(s => (s.Skill, PlanReason.Due)))
-            .Concat(weak.Select(s => (s.Skill, PlanReason.Weakest)))
-            .Concat(again.Concat(again).Select(s => (s.Skill, PlanReason.Mixed)))
-            .Concat(rest.Except(weak).OrderBy(s => s.Low).Select(s => (s.Skill, PlanReason.Next)));
+        var rest = known.Where(s => s.Due > now).ToList();
+        var weak = rest.Where(IsWeak).OrderBy(s => s.Chance < Learnable).ThenBy(s => s.Low).ToList();
+        var again = errors.Concat(weak).Where(ComesAgain).ToList();
+        return errors.Select(s => new PlannedSkill(s.Skill, PlanReason.Error))
+            .Concat(errors.Where(ComesAgain).Select(s => new PlannedSkill(s.Skill, PlanReason.Mixed)))
+            .Concat(due.Where(s => s.LastRight).Select(s => new PlannedSkill(s.Skill, PlanReason.Due)))
+            .Concat(weak.Select(s => new PlannedSkill(s.Skill, PlanReason.Weakest)))
+            .Concat(again.Concat(again).Select(s => new PlannedSkill(s.Skill, PlanReason.Mixed)))
+            .Concat(rest.Where(s => !IsWeak(s)).OrderBy(s => s.Low).Select(s => new PlannedSkill(s.Skill, PlanReason.Next)));
     }
 
+    static bool IsWeak(SkillState skill) => skill.Chance < SkillModel.DueAt || skill.Low <= SafeFrom;
+
+    static bool ComesAgain(SkillState skill) => skill.Word is SkillWord.NeedsWork or SkillWord.TooFewYet || skill.Low <= Weak;
+
     // A short block after the first job, so that the session opens with something known; once more at the end.
-    static void AddNew(List<(SkillKey Skill, PlanReason Reason)> chosen, SkillKey skill, int jobs)
+    static void AddNew(List<PlannedSkill> chosen, SkillKey skill, int jobs)
     {
         var at = Math.Min(1, chosen.Count);
-        for (var i = 0; i < Block && chosen.Count < jobs; i++) chosen.Insert(at, (skill, PlanReason.New));
-        if (chosen.Count >= Block + 1 && chosen.Count < jobs) chosen.Add((skill, PlanReason.Mixed));
+        for (var i = 0; i < Block && chosen.Count < jobs; i++) chosen.Insert(at, new(skill, PlanReason.New));
+        if (chosen.Count >= Block + 1 && chosen.Count < jobs) chosen.Add(new(skill, PlanReason.Mixed));
     }
 
     // Whoever follows itself, a block of a new one left out, changes places with a later one.
-    static List<(SkillKey Skill, PlanReason Reason)> Apart(List<(SkillKey Skill, PlanReason Reason)> chosen)
+    static List<PlannedSkill> Apart(List<PlannedSkill> chosen)
     {
         for (var i = 1; i < chosen.Count; i++)
         {
@@ -74,6 +78,11 @@ public static class PlanChoice
         return chosen;
     }
 }
+
+/// <summary>A skill of a session.</summary>
+/// <param name="Skill">The skill.</param>
+/// <param name="Reason">Why it was chosen.</param>
+public sealed record PlannedSkill(SkillKey Skill, PlanReason Reason);
 
 /// <summary>Why a job is in a session.</summary>
 public enum PlanReason

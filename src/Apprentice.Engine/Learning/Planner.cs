@@ -90,7 +90,7 @@ public static class Planner
     static bool Bears(Topic topic, Clue clue) => clue.Node is not Node.OfPart node || topic.Wants.Any(w => w.Asks.Contains(node.Part));
 
     static PlanItem ItemOf(
-        List<Topic> topics, PlanRequests requests, (SkillKey Skill, PlanReason Reason) chosen, int index, List<SkillState> known, double length, DateTimeOffset now)
+        List<Topic> topics, PlanRequests requests, PlannedSkill chosen, int index, List<SkillState> known, double length, DateTimeOffset now)
     {
         var topic = topics.First(t => t.Id == chosen.Skill.Topic);
         var key = "plan.why." + chosen.Reason.ToString().ToLowerInvariant();

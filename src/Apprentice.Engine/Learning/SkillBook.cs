@@ -33,9 +33,14 @@ public sealed class SkillBook
     {
         var answered = history.Answered;
         if (before is not null && before._answers == answered.Count) return before;
-        var fresh = before is null ? [] : InTime(history, answered.Skip(before._answers));
-        var book = fresh.Count > 0 && before is not null && (fresh[0].At, fresh[0].Job.Started.Job).CompareTo(before._last) > 0 ? new SkillBook(before) : new SkillBook();
-        foreach (var (at, job) in book._answers > 0 ? fresh : InTime(history, answered)) book.Take(job, at);
+        var from = before?._answers ?? 0;
+        var book = before is null ? new SkillBook() : new SkillBook(before);
+        if (!book.IsTaken(history, Enumerable.Range(from, answered.Count - from).Select(i => answered[i])))
+        {
+            book = new SkillBook();
+            foreach (var (at, number) in Counting(history, answered).Select(j => (At: EndOf(j), j.Started.Job)).Order()) book.Take(history.Jobs[number - 1], at);
+        }
+
         book._answers = answered.Count;
         return book;
     }
@@ -83,18 +88,21 @@ public sealed class SkillBook
         return SkillModel.Chance(its.Ability - Difficulty(skill) + memory, 0);
     }
 
-    // Most logs are in the order of time as they are; sorting takes longer than looking.
-    static List<(DateTimeOffset At, PastJob Job)> InTime(History history, IEnumerable<int> jobs)
+    static IEnumerable<PastJob> Counting(History history, IEnumerable<int> jobs) =>
+        jobs.Select(n => history.Jobs[n - 1]).Where(j => j.Counts && j.Person is not null && j.Ended is not null);
+
+    static DateTimeOffset EndOf(PastJob job) => job.Ended ?? job.At;
+
+    // Most logs are in the order of time as they are: false at the first job that is not.
+    bool IsTaken(History history, IEnumerable<int> jobs)
     {
-        List<(DateTimeOffset At, PastJob Job)> all =
-            [.. jobs.Select(n => history.Jobs[n - 1]).Where(j => j.Counts && j.Person is not null && j.Ended is not null).Select(j => (j.Ended ?? j.At, j))];
-        for (var i = 1; i < all.Count; i++)
+        foreach (var job in Counting(history, jobs))
         {
-            if (all[i].At < all[i - 1].At || (all[i].At == all[i - 1].At && all[i].Job.Started.Job < all[i - 1].Job.Started.Job))
-                return [.. all.OrderBy(j => j.At).ThenBy(j => j.Job.Started.Job)];
+            if ((EndOf(job), job.Started.Job).CompareTo(_last) <= 0) return false;
+            Take(job, EndOf(job));
         }
 
-        return all;
+        return true;
     }
 
     void Take(PastJob job, DateTimeOffset at)

@@ -32,9 +32,9 @@ public static class Sureness
     }
 
     /// <summary>All answers of a person with a kind named: the topic and how sure.</summary>
-    public static IReadOnlyList<(string Topic, Observed.Sure Sure)> Answers(History history, string? person) =>
+    public static IReadOnlyList<SureAnswer> Answers(History history, string? person) =>
     [
-        .. history.JobsOf(person).Where(j => j.Counts).SelectMany(j => j.Observed.OfType<Observed.Sure>().Select(s => (j.Started.Topic, s))),
+        .. history.JobsOf(person).Where(j => j.Counts).SelectMany(j => j.Observed.OfType<Observed.Sure>().Select(s => new SureAnswer(j.Started.Topic, s))),
     ];
 
     /// <summary>Answers taken together.</summary>
@@ -62,3 +62,8 @@ public static class Sureness
         return said > high ? (much ? SureWord.TooSure : SureWord.BitTooSure) : (much ? SureWord.TooUnsure : SureWord.BitTooUnsure);
     }
 }
+
+/// <summary>An answer with a kind named.</summary>
+/// <param name="Topic">Short name of the topic.</param>
+/// <param name="Sure">How sure.</param>
+public sealed record SureAnswer(string Topic, Observed.Sure Sure);

@@ -15,7 +15,7 @@ sealed record EraseScreen(string Person, Screen Below) : FieldScreen
         Words.Of("erase.title"),
         Person,
         [
-            new Block.Text(Words.Of("erase.what", ("jobs", world.History.JobsOf(Person).Count()))),
+            new Block.Text(Words.Of("erase.what", ("jobs", world.History.JobsOf(Person).Count))),
             new Block.Gap(),
             new Block.Text(Words.Of("erase.type", ("name", Person))),
             new Block.Gap(),

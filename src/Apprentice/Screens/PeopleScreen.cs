@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
 
@@ -17,7 +18,7 @@ sealed record PeopleScreen(string Title, IReadOnlyList<PersonJobs> People, IRead
                 p, world.History.JobsOf(p).Count(j => j.Counts), world.History.JobsOf(p).Count(j => j is { Counts: true, Verdict.Sound: true }),
                 [.. world.History.JobsOf(p).Where(j => j.Counts).Select(j => TopicsScreen.Title(world, j.Started.Topic)).Distinct(StringComparer.Ordinal)])),
         ],
-        [.. world.History.Jobs.SelectMany(j => j.Questions.Select(q => Words.Of("people.line", ("job", j.Started.Job), ("text", q))))],
+        [.. world.History.Notebook.Reports.Select(r => r.What).OfType<LogEntry.Questioned>().OrderBy(q => q.Job).Select(q => Words.Of("people.line", ("job", q.Job), ("text", q.Text)))],
         below);
 
     /// <inheritdoc/>

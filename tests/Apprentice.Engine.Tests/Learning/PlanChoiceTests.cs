@@ -11,7 +11,7 @@ public sealed class PlanChoiceTests
     public void Errors_come_first_then_what_is_longest_due()
     {
         var chosen = PlanChoice.Of([State("late", due: -2), State("later", due: -5), State("missed", due: -1, lastRight: false), State("not-yet", due: 4)], [], 3, Now);
-        Assert.Equal([(Skill("missed"), PlanReason.Error), (Skill("later"), PlanReason.Due), (Skill("late"), PlanReason.Due)], chosen);
+        Assert.Equal([new PlannedSkill(Skill("missed"), PlanReason.Error), new PlannedSkill(Skill("later"), PlanReason.Due), new PlannedSkill(Skill("late"), PlanReason.Due)], chosen);
     }
 
     [Fact]

@@ -82,7 +82,7 @@ public sealed class RecordsTests : IDisposable
         var (here, there) = (History.Of(log), History.Of(read.Read()));
         Assert.Equal(here.JobsOf("Kim").SelectMany(j => j.Observed), there.JobsOf("Kim").SelectMany(j => j.Observed));
         Assert.Equal(Habits.Of(here, "Kim").Select(h => (h.Shown, h.State, h.ForLead)), Habits.Of(there, "Kim").Select(h => (h.Shown, h.State, h.ForLead)));
-        Assert.Equal(30, there.JobsOf("Sam").Count());
+        Assert.Equal(30, there.JobsOf("Sam").Count);
         Assert.Equal("Sam", there.Current);
     }
 
