@@ -62,6 +62,6 @@ public static partial class Words
             .Select(pair => (pair[0].Trim(), pair[1]))];
     }
 
-    [GeneratedRegex(@"\{(?<name>[a-zA-Z]+)\}", RegexOptions.ExplicitCapture | RegexOptions.NonBacktracking)]
+    [GeneratedRegex(@"\{(?<name>[a-zA-Z]+)\}", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Braces();
 }

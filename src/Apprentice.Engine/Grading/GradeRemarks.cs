@@ -5,7 +5,7 @@ using Apprentice.Engine.Topics;
 namespace Apprentice.Engine.Grading;
 
 /// <summary>Chooses what to say of each part of a grade.</summary>
-sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement shown, Judgement own)
+sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement shown, Judgement own, SafetyFault safety)
 {
     const int MostRemarks = 3;
 
@@ -30,7 +30,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         var sound = Enumerable.Range(0, answer.Parts.Count).All(i => Best(j => j.Identification(i)) >= 0.5);
         var right = answer.Parts.All(p => p.Kind is null || IsTrue(p));
         if (!shown.Ripe && (!sound || answer.Orders.Any(o => o is Choice.Wait)) && Parts_.Any(p => !p.Settled) && NextCheckNamed() is { } next) return (Grading.InShort.StoppedTooEarly, TooEarly(next));
-        var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && !own.Unsafe();
+        var follows = Enumerable.Range(0, answer.Orders.Count).All(i => Best(j => j.Decision(i)) >= 0.5) && safety is SafetyFault.None;
         if (sound && !follows) return (Grading.InShort.ChecksPointedOtherWay, Remark.Of(named is null ? "grade.short.order-open" : right ? "grade.short.order" : "grade.short.order-other"));
         if (named is null && shown.Ripe && sound) return (Grading.InShort.RightToWait, Remark.Of("grade.short.wait"));
         if (sound && right) return (Grading.InShort.RightForTheRightReason, Remark.Of("grade.short.right"));
@@ -39,10 +39,10 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         return (Grading.InShort.ChecksPointedOtherWay, OtherWay());
     }
 
-    public IReadOnlyList<Remark> Chosen(IReadOnlyList<GradePart> parts, bool safety)
+    public IReadOnlyList<Remark> Chosen(IReadOnlyList<GradePart> parts)
     {
         var chosen = new List<Remark>();
-        if (safety) chosen.Add(SafetyRemark());
+        if (safety is not SafetyFault.None) chosen.Add(SafetyRemark());
         var order = new[] { Aspect.Identification, Aspect.Decision, Aspect.Evidence, Aspect.Reading, Aspect.Certainty, Aspect.Stopping, Aspect.Economy };
         var good = order.Select(a => parts.FirstOrDefault(p => p.Aspect == a && p.Word == MarkWord.Good)).OfType<GradePart>().FirstOrDefault();
         if (good is not null) chosen.Add(good.Remark);

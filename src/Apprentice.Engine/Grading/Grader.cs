@@ -29,11 +29,12 @@ public sealed class Grader
         var shown = FindingsOf(answer, false);
         var judgement = new Judgement(_bench, _case, answer, shown);
         var own = answer.Looks.Any(l => l.OwnReading is not null || l.OwnFinding is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
-        var remarks = new GradeRemarks(_bench, _case, answer, judgement, own);
+        var safety = Judged.SafetyOf(judgement, own, answer, answer.Looks.All(IsRight));
+        var unsafeOrder = safety is not SafetyFault.None;
+        var remarks = new GradeRemarks(_bench, _case, answer, judgement, own, safety);
         var minutes = MinutesOf(answer.Looks.Where(l => l.Nth == 0).Select(l => l.Clue));
         var path = _path.Skip(_case.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).ToList();
         var parts = remarks.Parts(minutes, MinutesOf(path));
-        var unsafeOrder = own.Unsafe() || judgement.PassesOverStop;
         var sound = !unsafeOrder && parts.Where(p => p.Aspect is Aspect.Identification or Aspect.Decision).All(p => p.Mark >= SoundFrom);
         var inShort = remarks.InShort();
         return new Grade
@@ -50,8 +51,8 @@ public sealed class Grader
             PathMinutes = MinutesOf(path),
             Path = path,
             Readings = ReadingGrades.All(_bench, _case, answer),
-            Judged = Judged.Of(judgement, own, answer),
-            Remarks = remarks.Chosen(parts, unsafeOrder),
+            Judged = Judged.Of(judgement, own, answer, safety),
+            Remarks = remarks.Chosen(parts),
         };
     }
 
@@ -64,15 +65,23 @@ public sealed class Grader
         return its.Sum(c => c.Minutes) + access;
     }
 
-    // An own reading or finding counts as the learner took it: that it came from the wrong point or the wrong number is charged under reading, and only there.
+    bool IsRight(Look look) => IsReadRight(look) && IsNamedRight(look);
+
+    bool IsReadRight(Look look) => look.OwnReading is null || _case.Look(look.Clue, look.Nth).Seen is not Seen.Reading || ReadingGrades.IsRight(_bench, _case, look);
+
+    bool IsNamedRight(Look look) =>
+        look.OwnFinding is null || (look.Writing is null or 0 && (_bench.Shown(_case, look).Seen is not Seen.Named shown || shown.Id == look.OwnFinding));
+
+    // An own reading or finding counts as the learner took it: that it came from the wrong point or the wrong number is charged under reading, and only there. From where
+    // one that is right was taken is known.
     List<Finding> FindingsOf(Answer answer, bool own)
     {
         var findings = _case.Job.Told.ToList();
         foreach (var look in answer.Looks)
         {
             var finding = _bench.Shown(_case, look);
-            if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = null };
-            if (own && look.OwnFinding is { } id && _case.Look(look.Clue, look.Nth).Seen is Seen.Named) finding = finding with { Seen = new Seen.Named(id), Writing = null };
+            if (own && look.OwnReading is { } mm && finding.Seen is Seen.Reading) finding = finding with { Seen = new Seen.Reading(mm), Datum = IsRight(look) ? finding.Datum : null };
+            if (own && look.OwnFinding is { } id && _case.Look(look.Clue, look.Nth).Seen is Seen.Named) finding = finding with { Seen = new Seen.Named(id), Writing = IsRight(look) ? finding.Writing : null };
             findings.Add(finding);
         }
 

@@ -15,16 +15,20 @@ public sealed record Judged(
     (double Wrong, double Level)? Thin)
 {
     /// <summary>The figures of two judgements: each part and each order takes the better mark.</summary>
-    internal static Judged Of(Judgement shown, Judgement own, Answer answer) => new(
+    internal static Judged Of(Judgement shown, Judgement own, Answer answer, SafetyFault safety) => new(
         [.. answer.Parts.Select((_, i) => own.Identification(i) > shown.Identification(i) ? own.PartOf(i, own: true) : shown.PartOf(i, own: false))],
         [.. answer.Orders.Select((_, i) => own.Decision(i) > shown.Decision(i) ? own.OrderOf(i, shown: false) : shown.OrderOf(i, shown: true))],
-        !own.Unsafe() && !shown.PassesOverStop ? SafetyFault.None
-            : answer.Forced ? SafetyFault.Forced
-            : own.PassesOverStop || shown.PassesOverStop ? SafetyFault.StopSign : SafetyFault.TooThin,
+        safety,
         [.. shown.Reasoning.Stops.Concat(own.Reasoning.Stops).Distinct(StringComparer.Ordinal)],
         shown.Ripe || shown.Reasoning.Next.Count == 0 ? null : shown.Reasoning.Next[0].Clue,
         shown.Ripe || shown.Reasoning.Next.Count == 0 ? 0 : shown.Reasoning.Next[0].Minutes,
-        own.Thin());
+        safety is SafetyFault.TooThin ? own.Thin() : null);
+
+    /// <summary>Why somebody could have been hurt. An order stands on the learner's own readings; where all of them are right, what the bench showed supports it as well.</summary>
+    internal static SafetyFault SafetyOf(Judgement shown, Judgement own, Answer answer, bool isReadRight) =>
+        answer.Forced ? SafetyFault.Forced
+        : own.PassesOverStop || shown.PassesOverStop ? SafetyFault.StopSign
+        : own.Unsafe() && !(isReadRight && !shown.Unsafe()) ? SafetyFault.TooThin : SafetyFault.None;
 }
 
 /// <summary>By what a mark was given.</summary>

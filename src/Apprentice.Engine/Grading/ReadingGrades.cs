@@ -18,6 +18,9 @@ static class ReadingGrades
     public static IReadOnlyList<ReadingGrade> All(Workbench bench, Case made, Answer answer) =>
         [.. answer.Looks.Where(l => made.Look(l.Clue, l.Nth).Seen is Seen.Reading).Select(l => Grade(bench, made, l)).OfType<ReadingGrade>()];
 
+    /// <summary>True when an own reading is right and was taken from the right datum, or from none that was chosen.</summary>
+    public static bool IsRight(Workbench bench, Case made, Look look) => look.Datum is null or 0 && Grade(bench, made, look) is { Mistake: Mistake.None };
+
     static ReadingGrade? Grade(Workbench bench, Case made, Look look)
     {
         var scene = bench.SceneOf(made.Job.Request.Provenance);

@@ -45,6 +45,20 @@ public sealed class SafetyErrorTests
     }
 
     [Fact]
+    public void A_right_reading_from_the_right_datum_is_never_a_safety_error_where_the_bench_showed_enough()
+    {
+        // The other fork measured to the crown reads 335 too: only who knows from where it was taken is sure.
+        var length = Some.Clue("length", new Node.OfPart("fork"), Some.Measured(1, 1, 240, 400, new Slip("to the crown", 0.05, 1, 25, null)));
+        var bench = new Workbench(JobTopic.Of(true, length));
+        var made = JobTopic.Made(bench.Topic, Channel.Bench, null, [], ("length", new Seen.Reading(335)));
+        Answer Ordering(double read, int datum) => JobTopic.Answer("right", new Choice.Order("right"), new Look("length", 0, read, datum));
+        Assert.False(bench.Grade(made, Ordering(335, 0)).SafetyError);
+        Assert.False(bench.Grade(made, Ordering(336, 0)).SafetyError);
+        Assert.True(bench.Grade(made, Ordering(323, 0)).SafetyError);
+        Assert.True(bench.Grade(made, JobTopic.Answer("right", new Choice.Order("right"), new Look("length", 0, 335))).SafetyError);
+    }
+
+    [Fact]
     public void A_wrong_datum_is_charged_under_reading_only()
     {
         // 335 measured to the crown reads 310: exactly what the other one measures.

@@ -1,5 +1,6 @@
 using Apprentice.Engine;
 using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Topics;
 
@@ -81,6 +82,26 @@ public class GradingLawTests
 
         foreach (var (name, total) in totals.Where(t => t.Key != "path"))
             Assert.True(total < totals["path"] - (0.05 * 8), $"{name} {total / 8:0.000} against {totals["path"] / 8:0.000}");
+    }
+
+    [Theory]
+    [MemberData(nameof(Topics))]
+    public void Right_readings_and_the_order_that_they_support_are_never_a_safety_error(string id)
+    {
+        var bench = Corpus.Bench(id);
+        var ordered = 0;
+        foreach (var want in bench.Topic.Wants)
+        {
+            foreach (var made in Some.Cases(bench, new CaseRequest(bench.Topic.Provenances[0].Id, want.Id, bench.Topic.Openings[0].Id, Selection.AsTheyCome, Channel.Bench), 6))
+            {
+                var answer = Strategies.OwnHands(bench, made);
+                var grade = new Grader(bench, made).Grade(answer);
+                Assert.False(grade.SafetyError, $"{want.Id}, seed {made.Job.Seed}: {string.Join(", ", answer.Orders)}");
+                if (answer.Orders.Any(o => o is Choice.Order)) ordered++;
+            }
+        }
+
+        Assert.True(ordered > 0, "nothing was ordered among these seeds");
     }
 
     static double Mark(Grade grade, Aspect aspect) => grade.Parts.FirstOrDefault(p => p.Aspect == aspect)?.Mark ?? 1;

@@ -12,18 +12,45 @@ static class Strategies
     /// <summary>The looks of the engine's own path.</summary>
     public static IReadOnlyList<Look> Path(Workbench bench, Case made) => LooksOf(bench.PathOf(made).Skip(made.Job.Told.Count));
 
+    /// <summary>Looks with one's own hands as the engine would take them, each from the right datum, by the right writing and read rightly, until it is ripe; then the order that these looks support.</summary>
+    public static Answer OwnHands(Workbench bench, Case made)
+    {
+        var looks = new List<Look>();
+        while (true)
+        {
+            var findings = made.Job.Told.Concat(looks.Select(l => bench.Shown(made, l))).ToList();
+            var reasoning = bench.Reason(bench.EnquiryOf(made.Job), findings);
+            if (reasoning.Ripe || reasoning.Stops.Count > 0 || reasoning.Next.Count == 0) return Answered(looks, reasoning);
+            looks.Add(Look(bench, made, reasoning.Next[0].Clue, looks));
+        }
+    }
+
+    static Look Look(Workbench bench, Case made, string clue, List<Look> before)
+    {
+        var nth = before.Count(l => l.Clue == clue);
+        var look = new Look(clue, nth);
+        return made.Look(clue, nth).Seen switch
+        {
+            Seen.Reading => look with { Datum = 0, OwnReading = ((Seen.Reading)bench.Shown(made, look with { Datum = 0 }).Seen).Millimetres },
+            Seen.Named when bench.Topic.Clues.First(c => c.Id == clue).Plate is not null && bench.Shown(made, look with { Writing = 0 }).Seen is Seen.Named named => look with { Writing = 0, OwnFinding = named.Id },
+            Seen.Named named => look with { OwnFinding = named.Id },
+            _ => look,
+        };
+    }
+
     /// <summary>What somebody answers now who holds the engine's belief; to wait for a check that stands on the bench is no answer.</summary>
     public static Answer Honest(Workbench bench, Case made, IReadOnlyList<Look> looks)
     {
         var findings = made.Job.Told.Concat(looks.Select(l => made.Look(l.Clue, l.Nth))).ToList();
-        var reasoning = bench.Reason(bench.EnquiryOf(made.Job), findings);
-        return new Answer
-        {
-            Looks = looks,
-            Parts = [.. reasoning.Parts.Select(p => Name(p, reasoning.Ripe))],
-            Orders = [.. reasoning.Decisions.Select(d => d.Options.First(o => o.Choice is not Choice.Wait).Choice)],
-        };
+        return Answered(looks, bench.Reason(bench.EnquiryOf(made.Job), findings));
     }
+
+    static Answer Answered(IReadOnlyList<Look> looks, Reasoning reasoning) => new()
+    {
+        Looks = looks,
+        Parts = [.. reasoning.Parts.Select(p => Name(p, reasoning.Ripe))],
+        Orders = [.. reasoning.Decisions.Select(d => d.Options.First(o => o.Choice is not Choice.Wait).Choice)],
+    };
 
     /// <summary>Every other name with every certainty, and every other choice.</summary>
     public static IEnumerable<Answer> Others(Topic topic, Want want, Answer honest)
