@@ -22,7 +22,7 @@ public static partial class SourceMark
         string.Create(CultureInfo.InvariantCulture, $"from {bikes} of the workshop's {(routine ? "routine" : "puzzling")} bikes, {day:yyyy-MM-dd}");
 
     /// <summary>True for the mark of a figure learned from the workshop's bikes.</summary>
-    public static bool IsOfBikes(string mark) => Bikes().IsMatch(mark);
+    public static bool IsOfBikes(string mark) => mark.StartsWith("from ", StringComparison.Ordinal) && Bikes().IsMatch(mark);
 
     /// <summary>The published sources that a mark names: neither judgement, common practice, somebody's memory nor the workshop's bikes.</summary>
     /// <param name="topic">The topic, whose sources are known.</param>
@@ -32,6 +32,6 @@ public static partial class SourceMark
         .. mark.Split(',', StringSplitOptions.TrimEntries).SelectMany(key => topic.Sources.Where(s => string.Equals(s.Key, key, StringComparison.Ordinal) && !FigureCount.IsMemory(s))),
     ];
 
-    [GeneratedRegex(@"^from [1-9][0-9]* of the workshop's (routine|puzzling) bikes, [0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^from [1-9][0-9]* of the workshop's (routine|puzzling) bikes, [0-9]{4}-[0-9]{2}-[0-9]{2}\z", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Bikes();
 }
