@@ -18,7 +18,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
         [
             new Block.Gap(),
             new Block.Gap(),
-            new Block.Text(Words.Of(world.Seat is null ? "pause.text" : "sit.pause-text"), 4),
+            new Block.Text(Words.Of(world.Seat is not null ? "sit.pause-text" : Below.Job is null ? "pause.text-page" : "pause.text"), 4),
             new Block.Gap(),
             new Block.Table([new("")], Rows(Choices.Take(Count(world)).Select(c => (string[])[Words.Of($"pause.{c}")]))),
         ],
