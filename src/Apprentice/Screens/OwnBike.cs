@@ -53,7 +53,10 @@ sealed record OwnBike(
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
         if (reasoning.Ripe && !further && reasoning.Decisions.All(IsOrder)) return null;
-        return reasoning.Next.FirstOrDefault(n => Times(n.Clue) < Readings) is { } next ? Clue(next.Clue) : null;
+        var left = reasoning.Next.Select(n => Clue(n.Clue)).Where(c => Times(c.Id) < Readings);
+
+        // Once the engine finds no check worth its minutes, the owner still tells more by what needs nothing taken off; the rest only when asked for.
+        return left.FirstOrDefault(c => !reasoning.Ripe || further || c.Access is null);
     }
 
     /// <summary>Checks that the tools at hand do not allow and that would tell most: at most two, and none once all is settled.</summary>
