@@ -34,7 +34,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
             StandWords.Entered(bike),
             [
                 .. views.SelectMany(v => Question(world, v, views.Count > 1)),
-                new Block.Text(Words.Of(views.Count == 0 ? "stand.no-topic" : "stand.not-listed")),
+                .. Beneath(views),
                 new Block.Rule(Drop: true),
                 new Block.Table([new(""), new("")], Rows(Names.Select((n, i) => (string[])[Words.Of(n), Beside(bike, views, i)]))),
             ],
@@ -74,10 +74,21 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
     {
         if (named) yield return new Block.Text(Words.Of("stand.question", ("want", view.Want.Name), ("topic", view.Topic.Title)));
         foreach (var stop in StandWords.Stops(view)) yield return new Block.Text(stop);
+        if (view.Reasoning.Stops.Count > 0)
+        {
+            foreach (var line in StandWords.AfterStop()) yield return new Block.Text(line);
+        }
+
         foreach (var line in StandWords.Standing(view)) yield return new Block.Text(line, named ? 2 : 0);
         foreach (var line in StandWords.Clash(view)) yield return new Block.Text(line, named ? 2 : 0);
         if (view.Bike.TruthOf(view.Topic.Id) is { } truth)
             yield return new Block.Text(Words.Of("stand.was", ("kinds", Spoken.List([.. truth.Truth.Parts.Select(p => StandWords.Kind(view.Topic, p))]))), named ? 2 : 0);
+    }
+
+    static IEnumerable<Block> Beneath(IReadOnlyList<StandView> views)
+    {
+        if (views.Count == 0) yield return new Block.Text(Words.Of("stand.no-topic"));
+        else if (views.Any(v => v.Reasoning.Stops.Count == 0)) yield return new Block.Text(Words.Of("stand.not-listed"));
     }
 
     static string Beside(Bike bike, IReadOnlyList<StandView> views, int line) => line switch
