@@ -116,6 +116,19 @@ public sealed class StandScreensTests
     }
 
     [Fact]
+    public void Once_it_is_known_what_it_was_no_order_waits() =>
+        Assert.DoesNotContain("waiting for the end", Talk().Keys(Asked + OnTheStand + "411" + "0" + "8112014-03{Enter}1").Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void At_home_a_line_that_did_not_match_speaks_of_no_lead()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys("05" + Call[1..] + "19");
+        Assert.Contains("One line, kept with the bike and its findings.", talk.Text, StringComparison.Ordinal);
+        Assert.Contains("Kept with the bike.", talk.Keys("too long{Enter}").Text, StringComparison.Ordinal);
+        Assert.IsType<LogEntry.BikeQuestioned>(talk.Entries[^1].What);
+    }
+
+    [Fact]
     public void A_correction_that_is_not_made_loses_nothing()
     {
         var talk = Talk().Keys(Asked + "312" + "{Esc}");

@@ -54,7 +54,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
         return (line, views) switch
         {
             (0, [_, ..]) when views.FirstOrDefault(v => v.Next.Count > 0) is { } view => Turn.To(new CheckScreen(here, view.Topic.Id, view.Next[0].Id, Of(world).Channel)),
-            (0, _) => Turn.To(here with { Note = views.Count == 0 ? Words.Of("stand.no-topic") : StandWords.Next(views[0]) }),
+            (0, _) => Turn.To(here with { Note = views.Count == 0 ? Words.Of("stand.no-topic") : Spoken.Capital(StandWords.Next(views[0]).TrimEnd('.')) + "." }),
             (1, [_, ..]) => Turn.To(new ChecksScreen(here)),
             (2, _) => Turn.To(new FindingsScreen(here)),
             (3, [_, ..]) => Turn.To(new OrderScreen(here)),
@@ -96,7 +96,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
         0 when views.Count > 0 => StandWords.Next(views.FirstOrDefault(v => v.Next.Count > 0) ?? views[0]),
         2 => Words.Of("stand.found-count", ("n", bike.Findings.Count(f => !f.IsStruck))),
         3 when views.Any(v => v.Reasoning.Stops.Count > 0) => Words.Of("stand.next-stop"),
-        3 when bike.Decisions.Count > 0 => Words.Of("stand.state-decided"),
+        3 when bike.Decisions.Count > 0 && !bike.IsDone => Words.Of("stand.state-decided"),
         5 when views.Count > 0 => Spoken.List([.. views.Select(v => v.Want.Name)]),
         6 => StandWords.Seen(bike.Channel),
         7 when bike.IsDone => Words.Of("stand.state-done"),

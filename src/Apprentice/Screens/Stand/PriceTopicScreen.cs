@@ -85,7 +85,7 @@ sealed record PriceScreen(PricesScreen Below, Spare Spare) : FieldScreen
         var numbers = new List<double>();
         foreach (var piece in text.Split(' ', StringSplitOptions.RemoveEmptyEntries))
         {
-            if (!double.TryParse(piece, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || number > Most) return null;
+            if (!double.TryParse(piece.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var number) || number > Most) return null;
             numbers.Add(number);
         }
 
