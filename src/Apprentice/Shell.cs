@@ -1,5 +1,6 @@
 using System.Security.Cryptography;
 using Apprentice.Assess;
+using Apprentice.Commands;
 using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
@@ -18,7 +19,6 @@ namespace Apprentice;
 /// <summary>The program with its screens, full screen or as plain lines.</summary>
 public static class Shell
 {
-    const int Unusable = 1;
     const int MostCopies = 1000;
 
     /// <summary>Runs the program until the person leaves it.</summary>
@@ -34,7 +34,7 @@ public static class Shell
         catch (LogException e)
         {
             options.Error.WriteLine(e.Message);
-            return Unusable;
+            return ExitCode.World;
         }
     }
 

@@ -2,17 +2,21 @@ using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Notebook;
 
-/// <summary>How much a check asks for: 1 eyes and hands, 2 also a rule or a tape, 3 anything else that measures.</summary>
+/// <summary>How much a check asks for: 1 eyes and hands, 2 also a rule or a tape, 3 anything special.</summary>
 public static class ToolLevel
 {
     /// <summary>The highest level: everything is at hand.</summary>
     public const int All = 3;
 
-    /// <summary>The level of a tool.</summary>
+    // Words of what a home rarely has: measuring tools, and what pulls a crank, presses a cup or is a known part to try.
+    static readonly string[] Special =
+        ["caliper", "gauge", "vernier", "micrometer", "remover", "tool", "key", "known", "new chain", "new nipple", "crank off", "out of the crank", "cups out"];
+
+    /// <summary>The level of a tool, or of what must come off.</summary>
     /// <param name="tool">The words of the topic.</param>
     public static int Of(string tool) => tool switch
     {
-        _ when Has(tool, "caliper") || Has(tool, "gauge") || Has(tool, "vernier") || Has(tool, "micrometer") || Has(tool, "remover") => All,
+        _ when Special.Any(s => Has(tool, s)) => All,
         _ when Has(tool, "rule") || Has(tool, "tape") => 2,
         _ => 1,
     };

@@ -37,7 +37,7 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
         var topic = copy.Topic(bike.Needed("topic").Name("topic", copy.TopicIds)) ?? throw bike.Wrong("The topic has faults; 'apprentice check' tells them.");
         var card = bike.Field("card")?.Whole(1, MostCard);
         var routine = notebook.IsRoutine(card, DateOnly.FromDateTime(now.DateTime));
-        _entries.Add(new LogEntry.BikePut(_number, null, bike.Needed("name").Text(), card, routine, Channel.Bench, ToolLevel.All));
+        _entries.Add(new LogEntry.BikePut(_number, null, NameOf(bike.Needed("name")), card, routine, Channel.Bench, ToolLevel.All));
         _entries.Add(new LogEntry.BikeAsked(
             _number, topic.Id, topic.Version, bike.Needed("want").Name("want", topic.Wants.Select(w => w.Id)),
             bike.Field("provenance") is { } from ? Provenance(topic, from, routine) : topic.Provenances[0].Id));
@@ -61,9 +61,10 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
 
     static Finding Finding(Topic topic, JsonPlace item)
     {
+        var text = item.Text();
         try
         {
-            return FindingText.ReadAll(topic, [item.Text()], Channel.Bench)[0];
+            return FindingText.ReadAll(topic, [text], Channel.Bench)[0];
         }
         catch (Complaint complaint)
         {
@@ -78,10 +79,14 @@ sealed class BikeFile(WorkshopCopy copy, BenchNotebook notebook, DateTimeOffset 
             var part = topic.Parts.First(x => x.Id == p.Needed("part").Name("part", topic.Parts.Select(y => y.Id)));
             return new TruePart(part.Id, p.Needed("kind").Name("kind", part.Kinds.Select(k => k.Id).Append(Kind.NoneId)));
         }).ToList();
-        var events = truth.Field("events")?.Items().Select(e => e.Name("event", topic.Events.Select(x => x.Id))).ToList() ?? [];
+        if (parts.Count == 0) throw truth.Needed("parts").Wrong("At least one part with its kind would do here; leave truth out where none is known.");
+        if (parts.CountBy(p => p.Part, StringComparer.Ordinal).FirstOrDefault(p => p.Value > 1).Key is { } twice) throw truth.Needed("parts").Wrong($"The part {twice} stands here twice.");
+        var events = truth.Field("events")?.Items().Select(e => e.Name("event", topic.Events.Select(x => x.Id))).Distinct(StringComparer.Ordinal).ToList() ?? [];
         var built = truth.Field("built") is { } month ? MonthOf(month) : (Month?)null;
         return new BikeTruth(parts, events, truth.Field("line")?.Name("line", topic.Lines.Select(l => l.Id)), built);
     }
+
+    static string NameOf(JsonPlace place) => place.Text().Trim() is { Length: > 0 } name ? name : throw place.Wrong("A short name of the bike would do here, for example blue tourer.");
 
     static Month MonthOf(JsonPlace place) => Month.TryParse(place.Text(), out var month) ? month : throw place.Wrong("A month like 2014-06 would do here.");
 }

@@ -58,8 +58,15 @@ static class IdentifyCommand
         return new Enquiry(from, asked, want, channel, CaseMaker.OnOffer(topic, request));
     }
 
-    /// <summary>The tools named, or null for all.</summary>
+    /// <summary>The tools of clues for which all that they need is named ("rag, lamp" needs both), or null for all.</summary>
     /// <exception cref="Complaint">A tool that no clue of the topic needs.</exception>
-    public static IReadOnlyList<string>? ToolsOf(Topic topic, string? tools) =>
-        tools is null ? null : Choose.Several("tool", tools, topic.Clues.Select(c => c.Tool).Distinct(StringComparer.Ordinal));
+    public static IReadOnlyList<string>? ToolsOf(Topic topic, string? tools)
+    {
+        if (tools is null) return null;
+        var all = topic.Clues.Select(c => c.Tool).Distinct(StringComparer.Ordinal).ToList();
+        var named = Choose.Several("tool", tools, all.SelectMany(Needs).Distinct(StringComparer.Ordinal));
+        return [.. all.Where(t => Needs(t).All(named.Contains))];
+    }
+
+    static string[] Needs(string tool) => tool.Split(',', StringSplitOptions.TrimEntries);
 }

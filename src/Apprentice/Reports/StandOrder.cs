@@ -14,7 +14,7 @@ static class StandOrder
     /// <param name="view">The question.</param>
     public static IReadOnlyList<string> Of(BenchNotebook notebook, StandView view)
     {
-        if (view.Reasoning.Stops.Count > 0) return [.. StandWords.Stops(view), Words.Of("stand.stop-order"), Words.Of("stand.stop-ask")];
+        if (view.Reasoning.Stops.Count > 0) return [.. StandWords.Stops(view), .. StandWords.AfterStop()];
         var advice = OrderAdvice.Of(view.Topic, view.Want, view.Reasoning);
         return
         [

@@ -30,7 +30,7 @@ static class StandSheets
         [
             new SheetSection(Words.Of("stand.card-stop"), [.. views.SelectMany(StandWords.Stops)]),
             new SheetSection(Words.Of("stand.card-found"), [.. views.SelectMany(Found)]),
-            new SheetSection(Words.Of("stand.card-means"), [.. views.SelectMany(v => StandWords.Standing(v).Concat(StandWords.Clash(v))), Words.Of("stand.not-listed")]),
+            new SheetSection(Words.Of("stand.card-means"), Means(views)),
             new SheetSection(Words.Of("stand.card-order"), [.. views.SelectMany(v => Decided(notebook, v))]),
             new SheetSection(Words.Of("stand.card-open"), [.. views.Select(Open).Where(l => l.Length > 0)]),
             new SheetSection(Words.Of("stand.customer"), Customer(views)),
@@ -77,12 +77,16 @@ static class StandSheets
     static IEnumerable<Choice> Choices(StandView view) =>
         OrderAdvice.Of(view.Topic, view.Want, view.Reasoning).Select(a => view.Bike.DecisionOf(view.Topic.Id, a.Line.Id)?.What.Choice ?? a.Best.Choice);
 
+    static IReadOnlyList<string> Means(IReadOnlyList<StandView> views) => views.All(v => v.Reasoning.Stops.Count > 0)
+        ? []
+        : [.. views.SelectMany(v => StandWords.Standing(v).Concat(StandWords.Clash(v))), Words.Of("stand.not-listed")];
+
     static IEnumerable<string> Found(StandView view) =>
         view.Findings.Select(f => Words.Of("stand.found-line", ("clue", new TopicWords(view.Topic).Clue(f.Clue)), ("seen", StandWords.Finding(view.Topic, f))));
 
     static IEnumerable<string> Decided(BenchNotebook notebook, StandView view)
     {
-        if (view.Reasoning.Stops.Count > 0) return [Words.Of("stand.stop-order"), Words.Of("stand.stop-ask")];
+        if (view.Reasoning.Stops.Count > 0) return StandWords.AfterStop();
         var lines = OrderAdvice.Of(view.Topic, view.Want, view.Reasoning).Select(a => Words.Of(
             "stand.line", ("line", a.Line.Name),
             ("choice", view.Bike.DecisionOf(view.Topic.Id, a.Line.Id) is { } decision ? StandOrder.Decided(notebook, view.Topic, decision) : Words.Of("stand.advised", ("choice", new TopicWords(view.Topic).Choice(a.Best.Choice))))));
@@ -101,5 +105,5 @@ static class StandSheets
 
     static bool On(Clue clue, Channel channel) => clue.Channels.Any(c => c.Channel == channel);
 
-    static string Asked(Clue clue) => Words.Of("stand.before-line", ("ask", clue.Ask.Length > 0 ? clue.Ask : clue.Name + "."), ("fromto", clue.FromTo.TrimEnd('.')), ("tool", clue.Tool));
+    static string Asked(Clue clue) => Words.Of("stand.before-line", ("ask", clue.Ask.Length > 0 ? clue.Ask : clue.Name + "."), ("where", ClueWhere.Of(clue)), ("tool", clue.Tool));
 }

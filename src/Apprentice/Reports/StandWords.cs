@@ -13,8 +13,8 @@ static class StandWords
     /// <summary>"Bike 3   blue folder".</summary>
     public static string Title(Bike bike) => Words.Of("stand.bike", ("n", bike.Number), ("name", bike.Put.Name));
 
-    /// <summary>"routine bike" or "puzzling bike".</summary>
-    public static string Entered(Bike bike) => Words.Of(bike.Put.Routine ? "stand.routine" : "stand.puzzling");
+    /// <summary>"routine bike", "puzzling bike", or that it has no job card: by that number the rule would say which of the two it is.</summary>
+    public static string Entered(Bike bike) => Words.Of(bike.Put.Routine ? "stand.routine" : bike.Put.Card is null ? "stand.no-card" : "stand.puzzling");
 
     /// <summary>What bikes that were asked about are, how many there are, and how many are missing.</summary>
     public static IReadOnlyList<string> Asked(Topic topic, AskedBikes asked) =>
@@ -38,11 +38,17 @@ static class StandWords
     public static IReadOnlyList<string> Stops(StandView view) =>
         [.. view.Reasoning.Stops.Select(s => Words.Of(s.Contains("ride", StringComparison.OrdinalIgnoreCase) ? "stand.stop" : "stand.stop-ride", ("text", Spoken.Capital(s.TrimEnd('.')) + ".")))];
 
+    /// <summary>After a stop: nothing is ordered, and whom to ask.</summary>
+    public static IReadOnlyList<string> AfterStop() => [Words.Of("stand.stop-order"), Words.Of("stand.stop-ask")];
+
+    /// <summary>What is settled and what is not, a sentence a part. Nothing once a stop sign was found.</summary>
+    public static IReadOnlyList<string> Standing(StandView view) => view.Reasoning.Stops.Count > 0 ? [] : Standing(view.Topic, view.Reasoning);
+
     /// <summary>What is settled and what is not, a sentence a part.</summary>
-    public static IReadOnlyList<string> Standing(StandView view)
+    public static IReadOnlyList<string> Standing(Topic topic, Reasoning reasoning)
     {
-        var words = new TopicWords(view.Topic);
-        return [.. view.Reasoning.Parts.Select(p => Part(p, words))];
+        var words = new TopicWords(topic);
+        return [.. reasoning.Parts.Select(p => Part(p, words))];
     }
 
     /// <summary>True when findings clash so much that a beginner should hear of it: the engine also marks the faintest conflict. The levels are judgement.</summary>
@@ -52,9 +58,10 @@ static class StandWords
     /// <summary>A day, or nothing when no time is known.</summary>
     public static string Day(DateTimeOffset now) => now == default ? "" : now.ToString("ddd d MMMM", System.Globalization.CultureInfo.InvariantCulture);
 
-    /// <summary>What does not go together, and what would explain it; none where all goes together.</summary>
+    /// <summary>What does not go together, and what would explain it; none where all goes together, or once a stop sign was found.</summary>
     public static IReadOnlyList<string> Clash(StandView view)
     {
+        if (view.Reasoning.Stops.Count > 0) return [];
         var words = new TopicWords(view.Topic);
         var reasoning = view.Reasoning;
         var lines = new List<string>();

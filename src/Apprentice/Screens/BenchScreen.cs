@@ -201,7 +201,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
     IEnumerable<string> Detail(Clue clue)
     {
         if (clue.Caution.Length > 0) yield return Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.')));
-        yield return Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.')));
+        yield return Phone && clue.Ask.Length > 0 ? Words.Of("bench.question", ("ask", clue.Ask)) : ClueWhere.Of(clue);
         if (On.Times(clue.Id) == 0 && On.ComesOff(clue) is { } access)
             yield return Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes)));
         if (On.Times(clue.Id) > 0 && On.Left is not null) yield return Words.Of("bench.again-ask");

@@ -40,7 +40,7 @@ sealed record CardScreen(Screen Below, Topic Topic, string Clue) : Screen
 
     IEnumerable<string> Sentences(Clue clue)
     {
-        yield return Words.Of("card.fromto", ("text", clue.FromTo));
+        yield return ClueWhere.Of(clue, "card.fromto");
         yield return Words.Of("card.tool", ("tool", clue.Tool), ("minutes", Spoken.Minutes(clue.Minutes)));
         if (clue.Access is { } id && Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access)
             yield return Words.Of("card.access", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes)));

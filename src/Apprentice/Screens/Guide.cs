@@ -17,13 +17,10 @@ static class Guide
             : [.. Of(on, on.Reasoning, words)];
     }
 
-    /// <summary>True when findings clash so much that a beginner should hear of it.</summary>
-    public static bool DoNotGoTogether(Reasoning reasoning) => StandWords.DoNotGoTogether(reasoning);
-
     static IEnumerable<string> Of(BenchJob on, Reasoning reasoning, TopicWords words)
     {
         if (on.Looks.Count == 0) yield return Words.Of(Cursor.IsLong(on.OnOffer.Count + 1) ? "guide.take-long" : "guide.take");
-        if (DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
+        if (StandWords.DoNotGoTogether(reasoning)) yield return Words.Of("guide.conflict");
         if (reasoning.Odd.FirstOrDefault(o => o.Stands) is { } odd)
             yield return Words.Of("guide.odd", ("clue", words.Clue(on.Findings[odd.Finding].Clue)));
         else if (reasoning.Ripe && reasoning.Stops.Count == 0 && SafetyLeft(on) is { } safety) yield return Words.Of("guide.safety", ("n", safety));

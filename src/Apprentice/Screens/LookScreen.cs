@@ -53,7 +53,7 @@ sealed record LookScreen(LookTask Task, Marking? Taken) : ChoiceScreen
 
     IEnumerable<Block> Seen(bool inWords)
     {
-        yield return new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo)));
+        yield return new Block.Text(ClueWhere.Of(Task.Clue));
         if (Task.Draw is { } draw && !inWords) yield return new Block.Picture(draw);
         else if (Task.Told.Count > 0) yield return new Block.Gap(Drop: true);
         if (Task.Draw is not null && !inWords) yield break;

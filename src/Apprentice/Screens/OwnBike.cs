@@ -21,6 +21,9 @@ sealed record OwnBike(
     const int Readings = 3;
     const int Others = 2;
 
+    // Judgement: a twentieth of what one open yes or no is worth.
+    const double LeastBits = 0.05;
+
     /// <summary>The topic.</summary>
     public Topic Topic => Bench.Topic;
 
@@ -53,7 +56,10 @@ sealed record OwnBike(
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
         if (reasoning.Ripe && !further && reasoning.Decisions.All(IsOrder)) return null;
-        return reasoning.Next.FirstOrDefault(n => Times(n.Clue) < Readings) is { } next ? Clue(next.Clue) : null;
+        var left = reasoning.Next.Where(n => Times(n.Clue) < Readings).Select(n => (Clue: Clue(n.Clue), n.Bits));
+
+        // Once the engine finds no check worth its minutes, only what needs nothing taken off and still tells something is asked; the rest with a key.
+        return left.FirstOrDefault(c => !reasoning.Ripe || further || (c.Clue.Access is null && c.Bits >= LeastBits)).Clue;
     }
 
     /// <summary>Checks that the tools at hand do not allow and that would tell most: at most two, and none once all is settled.</summary>

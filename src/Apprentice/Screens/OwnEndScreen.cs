@@ -37,11 +37,15 @@ sealed record OwnEndScreen(OwnBike Bike, IReadOnlyList<string> Paragraphs, bool 
         { Letter: 'S' or '1' } => new Turn(this, [], Sheet: new Sheet(Words.Of("own.file"), Text(), note => this with { Note = note })),
         { Digit: 2 } => Turn.To(OwnTopicScreen.Of(world, this)),
         { Digit: 3 } when Open => Turn.To(Bike.Screen(Below, further: true)),
-        { Digit: 4 } => Turn.To(new BikeScreen(world.History.Notebook.NextBike, new StandScreen(Start.Home(world)), Words.Of("own.kept")), Bike.Kept(world)),
-        { Press: Screens.Press.Enter } => Turn.To(Start.Home(world)),
+        { Digit: 4 } => Keep(world),
+        { Press: Screens.Press.Enter } => Turn.To(Bike.Findings.Count == 0 ? Start.Home(world) : new OwnLeaveScreen(this)),
         { IsBack: true } => OwnQuestion.Back(Bike, Below),
         _ => Turn.To(this),
     };
+
+    /// <summary>Puts the bike into the notebook and goes to its page there.</summary>
+    public Turn Keep(World world) =>
+        Turn.To(new BikeScreen(world.History.Notebook.NextBike, new StandScreen(Start.Home(world)), Words.Of("own.kept")), Bike.Kept(world));
 
     string Text()
     {

@@ -7,6 +7,8 @@ namespace Apprentice.Screens;
 /// <summary>What stands above the answers of a question about a real bike.</summary>
 static class OwnQuestion
 {
+    const double Enough = 0.95;
+
     /// <summary>The blocks: how far it is, the question, from where to where, caution.</summary>
     public static IEnumerable<Block> Of(OwnBike bike, Clue clue, string soFar)
     {
@@ -18,7 +20,7 @@ static class OwnQuestion
         var again = bike.Times(clue.Id) > 0;
         yield return new Block.Text($"{Words.Of(clue.Safety ? "own.stop-first" : "own.check", ("n", bike.Number))}.  {(clue.Ask.Length > 0 ? clue.Ask : clue.Name)}");
         if (again) yield return new Block.Text(Words.Of("own.again"));
-        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.'))), 2);
+        yield return new Block.Text(ClueWhere.Of(clue), 2);
         if (clue.Access is { } id && bike.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access)
             yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))), 2);
         if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.'))), 2);
@@ -35,6 +37,6 @@ static class OwnQuestion
         var part = reasoning.Parts[0];
         var leading = part.Classes[part.Leading];
         return Words.Of(
-            "own.so-far", ("kind", new TopicWords(bike.Topic).Class(part.Part, leading.Kinds)), ("tenths", Spoken.Twentieths(leading.Belief)));
+            !part.Settled && leading.Belief >= Enough ? "own.so-far-hurts" : "own.so-far", ("kind", new TopicWords(bike.Topic).Class(part.Part, leading.Kinds)), ("tenths", Spoken.Twentieths(leading.Belief)));
     }
 }

@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Notebook;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 
@@ -19,40 +20,30 @@ static class OwnSheet
         }
         text.AddRange(bike.Blind.Select(bike.Clue).Where(c => c.Safety).Select(c => Words.Of("own.not-looked", ("look", c.Name))));
         text.AddRange(SafetyLook.NotSound(bike.Topic, bike.Findings).Select(f => Words.Of("own.not-sound", ("look", words.Clue(f.Clue)), ("seen", words.Seen(f)))));
-        if (bike.Stops.Count == 0 || bike.TellsMore) text.AddRange(reasoning.Parts.Select(p => Part(p, words)));
-        if (Guide.DoNotGoTogether(reasoning))
-        {
-            text.Add(Words.Of("own.conflict"));
-            text.AddRange(reasoning.Conflict.Explanations.Take(1).Select(e => Words.Of("own.maybe", ("story", Spoken.List([.. e.Story.Select(words.Tag)])))));
-        }
-        text.Add("");
-        if (bike.Stops.Count == 0)
-        {
-            text.AddRange(reasoning.Decisions.Select(d => Spoken.Capital(Words.Of("own.order", ("line", Line(bike, d)), ("choice", d.Best.Choice is Choice.Ask ? Words.Of("own.ask") : words.Choice(d.Best.Choice))))));
-            if (bike.Want.AlsoChanges.Length > 0) text.Add(Words.Of("own.also", ("text", bike.Want.AlsoChanges)));
-            if (bike.Beyond(reasoning) is [_, ..] beyond) text.Add(Words.Of("own.beyond", ("checks", Spoken.List([.. beyond.Select(c => $"{c.Name} ({c.Tool})")]))));
-            if (Hurts(bike)) text.Add(Words.Of("own.hurt"));
-            text.Add("");
-        }
+        text.AddRange(bike.Stops.Count > 0 ? [""] : Told(bike, reasoning, words));
         text.Add(bike.Findings.Count == 0 ? Words.Of("own.nothing") : Words.Of("own.found") + ":");
         text.AddRange(bike.Findings.Select(f => $"  {words.Clue(f.Clue)}: {words.Seen(f)}"));
-        text.Add("");
-        text.Add(Words.Of("own.list-only"));
+        if (bike.Stops.Count == 0) text.AddRange(["", Words.Of("own.list-only")]);
         return text;
     }
 
-    static string Part(PartBelief part, TopicWords words)
+    // Nothing of this is said once a stop sign was found: then it is not guessed which part it is.
+    static IEnumerable<string> Told(OwnBike bike, Reasoning reasoning, TopicWords words)
     {
-        var name = Spoken.Capital(words.Part(part.Part));
-        if (part.Settled)
+        foreach (var line in StandWords.Standing(bike.Topic, reasoning)) yield return line;
+        if (StandWords.DoNotGoTogether(reasoning))
         {
-            var leading = part.Classes[part.Leading];
-            return Words.Of(
-                "own.settled", ("part", name), ("kind", words.Class(part.Part, leading.Kinds)), ("tenths", Spoken.Twentieths(leading.Belief)));
+            yield return Words.Of("own.conflict");
+            foreach (var explained in reasoning.Conflict.Explanations.Take(1)) yield return Words.Of("own.maybe", ("story", Spoken.List([.. explained.Story.Select(words.Tag)])));
         }
-        var open = part.Survivors.Take(3).Select(s => Words.Of(
-            "own.open-kind", ("kind", words.Class(part.Part, part.Classes[s].Kinds)), ("tenths", Spoken.Twentieths(part.Classes[s].Belief))));
-        return Words.Of("own.open", ("part", name), ("kinds", string.Join(", ", open)));
+
+        yield return "";
+        foreach (var decision in reasoning.Decisions)
+            yield return Spoken.Capital(Words.Of("own.order", ("line", Line(bike, decision)), ("choice", decision.Best.Choice is Choice.Ask ? Words.Of("own.ask") : words.Choice(decision.Best.Choice))));
+        if (bike.Want.AlsoChanges.Length > 0) yield return Words.Of("own.also", ("text", bike.Want.AlsoChanges));
+        if (bike.Beyond(reasoning) is [_, ..] beyond) yield return Words.Of("own.beyond", ("checks", Spoken.List([.. beyond.Select(c => $"{c.Name} ({c.Tool})")])));
+        if (Hurts(bike)) yield return Words.Of("own.hurt");
+        yield return "";
     }
 
     static string Line(OwnBike bike, LineDecision decision) =>

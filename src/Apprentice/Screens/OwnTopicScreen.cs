@@ -17,13 +17,12 @@ sealed record OwnTopicScreen(IReadOnlyList<Workbench> Benches, Screen Below) : C
     /// <inheritdoc/>
     public override IReadOnlyList<string> HelpParts => HelpScreen.RealBike;
 
-    /// <summary>The wants themselves where they are few, else the topics first. Drafts are for practice only: their bikes are made up.</summary>
+    /// <summary>The wants themselves where they are few, else the topics first.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="below">The screen to go back to.</param>
     public static Screen Of(World world, Screen below)
     {
-        IReadOnlyList<Workbench> real = [.. world.Benches.Where(b => b.Topic.State != TopicState.Draft)];
-        var benches = real.Count > 0 ? real : world.Benches;
+        var benches = RealTopics.Of(world.Benches);
         return benches.Count > 1 && benches.Sum(b => b.Topic.Wants.Count) > OnePage ? new OwnTopicScreen(benches, below) : new OwnWantScreen(benches, below);
     }
 
@@ -34,7 +33,7 @@ sealed record OwnTopicScreen(IReadOnlyList<Workbench> Benches, Screen Below) : C
         [
             new Block.Text(Words.Of("own.want")),
             new Block.Gap(),
-            new Block.Table([new("")], Rows(Benches.Select(b => (string[])[Sold(b.Topic)]))),
+            new Block.Table([new(""), new("")], Rows(Benches.Select(b => (string[])[Sold(b.Topic), RealTopics.Note(b)]))),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 

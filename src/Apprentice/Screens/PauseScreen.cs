@@ -18,7 +18,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
         [
             new Block.Gap(),
             new Block.Gap(),
-            new Block.Text(Words.Of(world.Seat is null ? "pause.text" : world.Sitting is { End: null } ? "sit.pause-text" : "sit.pause-real"), 4),
+            new Block.Text(Words.Of(TextOf(world)), 4),
             new Block.Gap(),
             new Block.Table([new("")], Rows(Choices.Take(Count(world)).Select(c => (string[])[Words.Of($"pause.{c}")]))),
         ],
@@ -38,4 +38,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(this);
+
+    string TextOf(World world) =>
+        world.Seat is null ? (Below.Job is null ? "pause.text-page" : "pause.text") : world.Sitting is { End: null } ? "sit.pause-text" : "sit.pause-real";
 }

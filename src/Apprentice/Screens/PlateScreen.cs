@@ -21,7 +21,7 @@ sealed record PlateScreen(LookTask Task) : ChoiceScreen
         world.Who,
         [
             .. Task.Notes.Select(n => new Block.Text(n)),
-            new Block.Text(Words.Of("look.where", ("where", Task.Clue.FromTo))),
+            new Block.Text(ClueWhere.Of(Task.Clue)),
             .. InWords || world.Plain ? [.. PlateWords.Of(View).Select(w => new Block.Text(w, 2))] : new Block[] { new Block.Picture(room => PlateDrawing.Rows(View, room.Columns, room.Rows)) },
             .. InWords || world.Plain ? Array.Empty<Block>() : Legend(),
             new Block.Text(Words.Of("look.which")),

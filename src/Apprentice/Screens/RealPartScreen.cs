@@ -35,7 +35,7 @@ sealed record RealPartScreen(RealSet Set, int Series, IReadOnlyList<int> Order, 
             .. Done == 0 ? [new Block.Text(Words.Of("real.lay-out", ("set", Words.Of(Set.Name)), ("n", Set.Parts))), new Block.Gap()]
                 : Done == Set.Parts ? [new Block.Text(Words.Of(Set.Parts > 2 ? "real.again" : "real.again-both")), new Block.Gap()] : Array.Empty<Block>(),
             new Block.Text(Words.Of("real.part", ("part", Part), ("round", Round), ("nth", (Done % Set.Parts) + 1), ("of", Set.Parts))),
-            new Block.Text(Words.Of("bench.detail", ("fromto", Words.Of(Set.FromTo))), 2),
+            new Block.Text(Words.Of("where.measured", ("where", Words.Of(Set.FromTo))), 2),
             new Block.Text(Words.Of("real.with", ("tool", Set.ToolName)), 2),
             new Block.Gap(),
             .. Field(Words.Of("real.field")),

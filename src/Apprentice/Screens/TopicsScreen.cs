@@ -1,5 +1,4 @@
 using Apprentice.Content;
-using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
 
@@ -25,7 +24,7 @@ sealed record TopicsScreen : ChoiceScreen
                 [
                     b.Topic.Title,
                     world.History.Done(world.Person, b.Topic.Id).ToString(),
-                    b.Topic.State == TopicState.Draft ? Words.Of("topics.draft") : "",
+                    RealTopics.Note(b),
                 ]))),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);

@@ -55,7 +55,7 @@ public sealed class PlainTests
     {
         var said = Talk().Say("1", "L", "");
         Assert.Contains("The card of a check", said, StringComparison.Ordinal);
-        Assert.Contains("From where to where (the datum): ", said, StringComparison.Ordinal);
+        Assert.Contains("Look at: the plate under the frame, first two digits.", said, StringComparison.Ordinal);
     }
 
     [Theory]

@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
@@ -74,12 +75,53 @@ public sealed class OwnBikeTests
     }
 
     [Fact]
+    public void A_creak_at_the_clamp_of_the_bar_ends_it()
+    {
+        var end = Assert.IsType<OwnEndScreen>(new Talk([Corpus.Topic("bar-sizes")]).Keys(ToWalk + "212").Screen);
+        Assert.Equal("The bar creaks in the stem. Nobody rides it. A qualified mechanic finds out why before anything is ordered.", end.Paragraphs[0]);
+    }
+
+    [Fact]
+    public void What_is_only_looked_at_has_no_from_and_to()
+    {
+        var talk = new Talk([Corpus.Topic("rim-size")]).Keys(ToWalk + "21");
+        var said = new List<string>();
+        for (var n = 0; n < 20 && talk.Screen is not OwnEndScreen; n++)
+        {
+            said.Add(talk.Text);
+            Assert.Equal(talk.Screen is OwnReadScreen, talk.Text.Contains("From where to where:", StringComparison.Ordinal));
+            talk.Keys(talk.Screen is OwnReadScreen ? "0{Enter}" : "0");
+        }
+
+        Assert.Contains(said, t => t.Contains("Look at: The whole bike", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void Enter_at_the_end_asks_once_whether_the_bike_is_kept()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2100{Enter}140{Enter}");
+        var end = talk.Text;
+        Assert.Contains("Keep this bike in the notebook?", talk.Keys("{Enter}").Text, StringComparison.Ordinal);
+        Assert.Equal(end, talk.Keys("0").Text);
+        talk.Keys("{Enter}2");
+        Assert.Empty(talk.World.History.Notebook.Bikes);
+        talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2100{Enter}140{Enter}{Enter}1");
+        Assert.Single(talk.World.History.Notebook.Bikes);
+        Assert.Contains("no job card", talk.Text, StringComparison.Ordinal);
+        Assert.DoesNotContain("puzzling", talk.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_pause_in_the_walk_speaks_of_no_job() =>
+        Assert.Contains("A page is put aside.", new Talk([Corpus.Sample]).Keys(ToWalk + "1p").Text, StringComparison.Ordinal);
+
+    [Fact]
     public void What_a_safety_look_found_without_stopping_is_told_before_the_order()
     {
-        var talk = new Talk([Corpus.Topic("bar-sizes")]).Keys(ToWalk + "212");
+        var talk = new Talk([Corpus.Topic("crank")]).Keys(ToWalk + "22");
         for (var n = 0; n < 20 && talk.Screen is not OwnEndScreen; n++) talk.Keys(talk.Screen is OwnReadScreen ? "0{Enter}" : "0");
         var end = Assert.IsType<OwnEndScreen>(talk.Screen);
-        Assert.Contains("Does the bar turn: holds, but creaks. Let a qualified mechanic look at it before anybody rides.", end.Paragraphs);
+        Assert.Contains("Safety look: rock the cranks: both move: bearing play. Let a qualified mechanic look at it before anybody rides.", end.Paragraphs);
     }
 
     [Fact]
@@ -99,6 +141,40 @@ public sealed class OwnBikeTests
         var topic = Corpus.Topic("freewheel");
         var under = Assert.Single(topic.Clues, c => c.Access is "sprockets-off" && ToolLevel.Of(c.Tool) == 1);
         Assert.Equal(ToolLevel.All, ToolLevel.Of(topic, under));
+    }
+
+    [Theory]
+    [InlineData("bottom-bracket", "cup-mark")]
+    [InlineData("bottom-bracket", "undoes")]
+    [InlineData("crank", "pin")]
+    [InlineData("chain", "laid")]
+    public void A_check_that_needs_a_special_tool_is_not_asked_of_bare_hands(string topic, string clue) =>
+        Assert.Equal(ToolLevel.All, ToolLevel.Of(Corpus.Topic(topic), Corpus.Topic(topic).Clues.First(c => c.Id == clue)));
+
+    [Fact]
+    public void Pedals_that_can_hurt_say_why_more_is_asked_at_98_of_100_and_leave_the_crank_on()
+    {
+        var bench = new Workbench(Corpus.Topic("bottom-bracket"));
+        var bike = new OwnBike(bench, bench.Topic.Wants.First(w => w.Id == "pedals"), "own", 1, [], [], null)
+            .Found("rock", new Seen.Named("firm")).Found("sort", new Seen.Named("racer")).Found("pedal-mark", new Seen.Named("no-mark")).Found("face", new Seen.Named("notches"));
+        var reasoning = bike.Reasoning;
+        Assert.False(reasoning.Parts[0].Settled);
+        Assert.Contains("A wrong one can hurt, so more is asked.", OwnQuestion.SoFar(bike, reasoning), StringComparison.Ordinal);
+        Assert.NotEqual("cup-mark", bike.Next(reasoning, further: false)?.Id);
+        Assert.NotEmpty(bike.Beyond(reasoning));
+    }
+
+    [Fact]
+    public void What_is_not_worth_its_minutes_is_asked_only_while_nothing_comes_off()
+    {
+        var bench = new Workbench(Corpus.Topic("bottom-bracket"));
+        var bike = new OwnBike(bench, bench.Topic.Wants.First(w => w.Id == "pedals"), "own", ToolLevel.All, [], ["eye-core", "over-pedal", "pedal-turns", "width"], null)
+            .Found("rock", new Seen.Named("firm")).Found("sort", new Seen.Named("cont")).Found("pedal-mark", new Seen.Named("s-12")).Found("face", new Seen.Named("lip"));
+        var reasoning = bike.Reasoning;
+        Assert.True(reasoning.Ripe);
+        Assert.NotEmpty(reasoning.Next);
+        Assert.Null(bike.Next(reasoning, further: false));
+        Assert.NotNull(bike.Next(reasoning, further: true));
     }
 
     [Fact]
@@ -137,6 +213,14 @@ public sealed class OwnBikeTests
         var first = Assert.IsType<OwnTopicScreen>(new Talk(topics).Keys("2").Screen);
         Assert.Equal(topics.Where(t => t.State != TopicState.Draft).Select(t => t.Id), first.Benches.Select(b => b.Topic.Id));
         Assert.Contains("Nothing is marked", new Talk(topics).Keys("2?").Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void The_notebook_leaves_made_up_topics_out_and_marks_them_where_there_is_nothing_else()
+    {
+        static Talk New(params string[] topics) => new Talk([.. topics.Select(t => Corpus.Topic(t))]).Keys("051blue{Enter}{Enter}1");
+        Assert.DoesNotContain("draft", New("folding-bar", "seatpost", "crank").Text, StringComparison.Ordinal);
+        Assert.Contains("draft", New("folding-bar", "serials").Text, StringComparison.Ordinal);
     }
 
     [Fact]

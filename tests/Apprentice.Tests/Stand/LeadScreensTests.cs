@@ -60,6 +60,10 @@ public sealed class LeadScreensTests
     }
 
     [Fact]
+    public void A_price_may_have_a_decimal_comma() =>
+        Assert.Equal(12.5, Assert.IsType<LogEntry.PriceSet>(Talk(Before).Keys(ToLead + "21112,50 4 3 14{Enter}").Entries[^1].What).Price);
+
+    [Fact]
     public void An_accepted_line_becomes_a_note_a_line_of_the_topic_and_news()
     {
         var talk = Talk(Before).Keys(Accept + "1" + "21112");

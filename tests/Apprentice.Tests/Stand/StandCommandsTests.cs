@@ -127,6 +127,10 @@ public sealed class StandCommandsTests
     [InlineData("bar-height=140mm", "bar-height=tall", "cards.json:2: bikes[0].findings[0]: bar-height: 'tall' is no length")]
     [InlineData("\"built\": \"2014-06\"", "\"built\": \"June\"", "cards.json:3: bikes[0].truth.built: A month like 2014-06 would do here.")]
     [InlineData("\"card\": 20", "\"card\": 0", "cards.json:2: bikes[0].card: A whole number from 1")]
+    [InlineData("\"old card\"", "\" \"", "cards.json:2: bikes[0].name: A short name of the bike would do here")]
+    [InlineData("{ \"part\": \"bar\", \"kind\": \"older\" }", "", "cards.json:3: bikes[0].truth.parts: At least one part with its kind would do here")]
+    [InlineData("{ \"part\": \"bar\", \"kind\": \"older\" }", "{ \"part\": \"bar\", \"kind\": \"older\" }, { \"part\": \"bar\", \"kind\": \"newer\" }", "cards.json:3: bikes[0].truth.parts: The part bar stands here twice.")]
+    [InlineData("\"bar-height=140mm\"", "5", "cards.json:2: bikes[0].findings[0]: A text in")]
     public void A_fault_in_old_job_cards_is_told_with_file_line_and_field_and_nothing_is_taken_in(string good, string bad, string sentence)
     {
         using var folder = Folder();

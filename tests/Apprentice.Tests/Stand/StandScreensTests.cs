@@ -116,6 +116,28 @@ public sealed class StandScreensTests
     }
 
     [Fact]
+    public void Once_it_is_known_what_it_was_no_order_waits() =>
+        Assert.DoesNotContain("waiting for the end", Talk().Keys(Asked + OnTheStand + "411" + "0" + "8112014-03{Enter}1").Text, StringComparison.Ordinal);
+
+    [Fact]
+    public void At_home_a_line_that_did_not_match_speaks_of_no_lead()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys("05" + Call[1..] + "19");
+        Assert.Contains("One line, kept with the bike and its findings.", talk.Text, StringComparison.Ordinal);
+        Assert.Contains("Kept with the bike.", talk.Keys("too long{Enter}").Text, StringComparison.Ordinal);
+        Assert.IsType<LogEntry.BikeQuestioned>(talk.Entries[^1].What);
+    }
+
+    [Fact]
+    public void A_correction_that_is_not_made_loses_nothing()
+    {
+        var talk = Talk().Keys(Asked + "312" + "{Esc}");
+        Assert.False(Assert.Single(Assert.Single(talk.World.History.Notebook.Bikes).Findings).IsStruck);
+        talk.Keys("313");
+        Assert.True(Assert.Single(Assert.Single(talk.World.History.Notebook.Bikes).Findings).IsStruck);
+    }
+
+    [Fact]
     public void A_part_that_can_hurt_is_not_ordered_before_it_is_settled()
     {
         var talk = new Talk([Corpus.Topic("rim-size")], Workshop).Keys("41blue{Enter}{Enter}41" + "1" + "4" + "1");
@@ -128,7 +150,7 @@ public sealed class StandScreensTests
     {
         var talk = new Talk([Corpus.Topic("rim-size")], Workshop).Keys("41blue{Enter}{Enter}11" + "1" + "11" + "3");
         Assert.Contains("Stop.", talk.Text, StringComparison.Ordinal);
-        Assert.Contains("Ask your lead, and the maker of the part.", talk.Keys("4").Text, StringComparison.Ordinal);
+        Assert.Contains("Ask a qualified mechanic, in a workshop your lead, and the maker of the part.", talk.Keys("4").Text.ReplaceLineEndings(" "), StringComparison.Ordinal);
         talk.Keys("1");
         Assert.DoesNotContain(talk.Entries, e => e.What is LogEntry.BikeDecided);
     }

@@ -114,23 +114,25 @@ sealed record BikeAboutScreen(int? Bike, BikeDraft Draft, Screen Below) : Choice
 
     /// <summary>The question what it is about, or at once what is wanted where there is one topic.</summary>
     public static Screen Of(World world, int? bike, BikeDraft draft, Screen below) =>
-        world.Practised.Count == 1 ? new BikeWantScreen(bike, draft, world.Practised[0], below) : new BikeAboutScreen(bike, draft, below);
+        Here(world) is [var only] ? new BikeWantScreen(bike, draft, only, below) : new BikeAboutScreen(bike, draft, below);
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of(Bike is null ? "stand.new-title" : "stand.more-title"),
         Draft.Name,
-        [new Block.Text(Words.Of("stand.about")), new Block.Gap(Drop: true), new Block.Table([new("")], Rows(world.Practised.Select(b => (string[])[b.Topic.Title])))],
+        [new Block.Text(Words.Of("stand.about")), new Block.Gap(Drop: true), new Block.Table([new(""), new("")], Rows(Here(world).Select(b => (string[])[b.Topic.Title, RealTopics.Note(b)])))],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
-    protected override int Count(World world) => world.Practised.Count;
+    protected override int Count(World world) => Here(world).Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Turn.To(new BikeWantScreen(Bike, Draft, world.Practised[line], this));
+    protected override Turn Take(World world, int line) => Turn.To(new BikeWantScreen(Bike, Draft, Here(world)[line], this));
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    static IReadOnlyList<Workbench> Here(World world) => RealTopics.Of(world.Practised);
 }
 
 /// <summary>What the customer wants of a topic.</summary>

@@ -34,7 +34,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
             StandWords.Entered(bike),
             [
                 .. views.SelectMany(v => Question(world, v, views.Count > 1)),
-                new Block.Text(Words.Of(views.Count == 0 ? "stand.no-topic" : "stand.not-listed")),
+                .. Beneath(views),
                 new Block.Rule(Drop: true),
                 new Block.Table([new(""), new("")], Rows(Names.Select((n, i) => (string[])[Words.Of(n), Beside(bike, views, i)]))),
             ],
@@ -54,7 +54,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
         return (line, views) switch
         {
             (0, [_, ..]) when views.FirstOrDefault(v => v.Next.Count > 0) is { } view => Turn.To(new CheckScreen(here, view.Topic.Id, view.Next[0].Id, Of(world).Channel)),
-            (0, _) => Turn.To(here with { Note = views.Count == 0 ? Words.Of("stand.no-topic") : StandWords.Next(views[0]) }),
+            (0, _) => Turn.To(here with { Note = views.Count == 0 ? Words.Of("stand.no-topic") : Spoken.Capital(StandWords.Next(views[0]).TrimEnd('.')) + "." }),
             (1, [_, ..]) => Turn.To(new ChecksScreen(here)),
             (2, _) => Turn.To(new FindingsScreen(here)),
             (3, [_, ..]) => Turn.To(new OrderScreen(here)),
@@ -74,10 +74,21 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
     {
         if (named) yield return new Block.Text(Words.Of("stand.question", ("want", view.Want.Name), ("topic", view.Topic.Title)));
         foreach (var stop in StandWords.Stops(view)) yield return new Block.Text(stop);
+        if (view.Reasoning.Stops.Count > 0)
+        {
+            foreach (var line in StandWords.AfterStop()) yield return new Block.Text(line);
+        }
+
         foreach (var line in StandWords.Standing(view)) yield return new Block.Text(line, named ? 2 : 0);
         foreach (var line in StandWords.Clash(view)) yield return new Block.Text(line, named ? 2 : 0);
         if (view.Bike.TruthOf(view.Topic.Id) is { } truth)
             yield return new Block.Text(Words.Of("stand.was", ("kinds", Spoken.List([.. truth.Truth.Parts.Select(p => StandWords.Kind(view.Topic, p))]))), named ? 2 : 0);
+    }
+
+    static IEnumerable<Block> Beneath(IReadOnlyList<StandView> views)
+    {
+        if (views.Count == 0) yield return new Block.Text(Words.Of("stand.no-topic"));
+        else if (views.Any(v => v.Reasoning.Stops.Count == 0)) yield return new Block.Text(Words.Of("stand.not-listed"));
     }
 
     static string Beside(Bike bike, IReadOnlyList<StandView> views, int line) => line switch
@@ -85,7 +96,7 @@ sealed record BikeScreen(int Number, Screen Below, string Note = "") : ChoiceScr
         0 when views.Count > 0 => StandWords.Next(views.FirstOrDefault(v => v.Next.Count > 0) ?? views[0]),
         2 => Words.Of("stand.found-count", ("n", bike.Findings.Count(f => !f.IsStruck))),
         3 when views.Any(v => v.Reasoning.Stops.Count > 0) => Words.Of("stand.next-stop"),
-        3 when bike.Decisions.Count > 0 => Words.Of("stand.state-decided"),
+        3 when bike.Decisions.Count > 0 && !bike.IsDone => Words.Of("stand.state-decided"),
         5 when views.Count > 0 => Spoken.List([.. views.Select(v => v.Want.Name)]),
         6 => StandWords.Seen(bike.Channel),
         7 when bike.IsDone => Words.Of("stand.state-done"),

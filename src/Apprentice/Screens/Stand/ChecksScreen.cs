@@ -59,7 +59,8 @@ sealed record ChecksScreen(BikeScreen Below) : ChoiceScreen
 /// <param name="Topic">Short name of the topic.</param>
 /// <param name="ClueId">The check.</param>
 /// <param name="Channel">How it reaches the bench.</param>
-sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel Channel) : ChoiceScreen
+/// <param name="Corrects">Index of the finding that what is found now takes the place of, or null.</param>
+sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel Channel, int? Corrects = null) : ChoiceScreen
 {
     static readonly string[] Names = ["stand.check-write", "stand.check-card", "stand.check-hidden", "stand.check-by"];
 
@@ -96,7 +97,7 @@ sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel
         var (view, clue) = (View(world), Clue(world));
         yield return new Block.Text(Channel == Channel.Bench || clue.Ask.Length == 0 ? clue.Name : Words.Of("stand.ask-caller", ("ask", clue.Ask)));
         if (view.Reasoning.Odd.Any(o => o.Stands && string.Equals(view.Findings[o.Finding].Clue, ClueId, StringComparison.Ordinal))) yield return new Block.Text(Words.Of("own.again"));
-        yield return new Block.Text(Words.Of("bench.detail", ("fromto", clue.FromTo.TrimEnd('.'))), 2);
+        yield return new Block.Text(ClueWhere.Of(clue), 2);
         if (Channel == Channel.Bench && clue.Access is { } id && view.Topic.Accesses.First(a => string.Equals(a.Id, id, StringComparison.Ordinal)) is var access)
             yield return new Block.Text(Words.Of("bench.comes-off", ("access", access.Name), ("minutes", Spoken.Minutes(access.Minutes))), 2);
         if (clue.Caution.Length > 0) yield return new Block.Text(Words.Of("bench.caution", ("caution", clue.Caution.TrimEnd('.'))), 2);
@@ -121,7 +122,10 @@ sealed record CheckScreen(BikeScreen Below, string Topic, string ClueId, Channel
         var (clue, finding) = (Clue(world), new Finding(ClueId, Channel, seen));
         return Turn.To(
             Below with { Cursor = default, Note = Words.Of("stand.written", ("clue", clue.Name), ("seen", StandWords.Finding(View(world).Topic, finding))) },
-            new LogEntry.BikeFound(Below.Number, Topic, finding, StandView.Shared(clue, finding)));
+            [
+                .. Corrects is { } wrong ? [new LogEntry.BikeStruck(Below.Number, wrong)] : Array.Empty<LogEntry>(),
+                new LogEntry.BikeFound(Below.Number, Topic, finding, StandView.Shared(clue, finding)),
+            ]);
     }
 
     /// <inheritdoc/>
@@ -283,11 +287,10 @@ sealed record FindingScreen(BikeScreen Below, int Index) : ChoiceScreen
     protected override Turn Take(World world, int line)
     {
         var found = Below.Of(world).Findings[Index];
-        LogEntry[] entries = line == 0 ? [] : [new LogEntry.BikeStruck(Below.Number, Index)];
-        var isHere = Below.Views(world).Any(v => string.Equals(v.Topic.Id, found.Topic, StringComparison.Ordinal));
-        return line == 2 || !isHere
-            ? Turn.To(Below with { Note = Words.Of(line == 0 ? "stand.no-topic" : "stand.struck") }, entries)
-            : Turn.To(new CheckScreen(Below, found.Topic, found.Finding.Clue, found.Finding.Channel), entries);
+        if (line == 2) return Turn.To(Below with { Note = Words.Of("stand.struck") }, new LogEntry.BikeStruck(Below.Number, Index));
+        return Below.Views(world).Any(v => string.Equals(v.Topic.Id, found.Topic, StringComparison.Ordinal))
+            ? Turn.To(new CheckScreen(Below, found.Topic, found.Finding.Clue, found.Finding.Channel, line == 1 ? Index : null))
+            : Turn.To(Below with { Note = Words.Of("stand.no-topic") });
     }
 
     /// <inheritdoc/>

@@ -203,13 +203,13 @@ sealed record NoMatchScreen(BikeScreen Below) : FieldScreen
     public override Page Show(World world) => new(
         StandWords.Title(Below.Of(world)),
         world.Who,
-        [new Block.Gap(), new Block.Text(Words.Of("stand.no-match")), new Block.Gap(), .. Field(Words.Of("wrong.field"))],
+        [new Block.Gap(), new Block.Text(Words.Of(world.History.Workshop is null ? "stand.no-match-own" : "stand.no-match")), new Block.Gap(), .. Field(Words.Of("wrong.field"))],
         [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => text.Length == 0
         ? Turn.To(this with { Wrong = Words.Of("wrong.empty") })
-        : Turn.To(Below with { Note = Words.Of("wrong.kept") }, new LogEntry.BikeQuestioned(Below.Number, world.Person, Below.Views(world)[^1].Topic.Id, text));
+        : Turn.To(Below with { Note = Words.Of(world.History.Workshop is null ? "stand.no-match-kept" : "wrong.kept") }, new LogEntry.BikeQuestioned(Below.Number, world.Person, Below.Views(world)[^1].Topic.Id, text));
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
