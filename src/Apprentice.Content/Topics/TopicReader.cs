@@ -130,6 +130,14 @@ public static class TopicReader
         return AskedReader.With(draft, topic);
     }
 
-    static HashSet<string> Hazardous(IReadOnlyList<Spare> spares) =>
-        spares.Where(spare => spare.Hazard).SelectMany(spare => spare.Fits).Select(fit => fit.Part).ToHashSet(StringComparer.Ordinal);
+    static HashSet<string> Hazardous(IReadOnlyList<Spare> spares)
+    {
+        var hazardous = new HashSet<string>(StringComparer.Ordinal);
+        foreach (var spare in spares.Where(spare => spare.Hazard))
+        {
+            foreach (var (part, _) in spare.Fits) _ = hazardous.Add(part);
+        }
+
+        return hazardous;
+    }
 }

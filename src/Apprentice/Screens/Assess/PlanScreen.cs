@@ -36,8 +36,8 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
             new Block.Table(
                 [new(Words.Of("testplan.tells")), new(Words.Of("testplan.passes"), Right: true), new(Words.Of("testplan.sat"), Right: true)],
                 [.. PlanText.Tells(Plan).Select(t => new Row("", Marked: false, [t.Of20, t.Passes, t.Jobs]))]),
-            new Block.Text($"{PlanText.Apart(Plan)} {Words.Of("testplan.not-tested")}"),
-            new Block.Text(Words.Of("testplan.fair")),
+            new Block.Text(PlanText.Apart(Plan)),
+            new Block.Text($"{Words.Of("testplan.not-tested")} {Words.Of("testplan.fair")}"),
         ],
         [Digits(world), Words.Of("testplan.key-sample"), Words.Of("testplan.key-print"), Words.Of("testplan.key-save"), Words.Of("key.back"), Words.Of("key.help")])
     {
