@@ -9,15 +9,32 @@ public static class SideBySide
     /// <typeparam name="TResult">Kind of a result.</typeparam>
     /// <param name="things">The things.</param>
     /// <param name="result">The result for one; called from several threads.</param>
-    /// <exception cref="AggregateException">What <paramref name="result"/> threw.</exception>
-    public static TResult[] Each<T, TResult>(IReadOnlyList<T> things, Func<T, TResult> result)
+    /// <param name="before">What another processor does before it joins in; left out where there is only one.</param>
+    /// <exception cref="AggregateException">What <paramref name="result"/> or <paramref name="before"/> threw.</exception>
+    public static TResult[] Each<T, TResult>(IReadOnlyList<T> things, Func<T, TResult> result, Action? before = null)
     {
         var results = new TResult[things.Count];
         var last = -1;
-        var workers = new Task[Math.Min(Environment.ProcessorCount, things.Count)];
-        for (var i = 0; i < workers.Length; i++) workers[i] = Task.Run(Work);
-        Task.WaitAll(workers);
+        var others = new Task[Math.Max(0, Math.Min(Environment.ProcessorCount, things.Count) - 1)];
+        for (var i = 0; i < others.Length; i++) others[i] = Task.Run(i == 0 && before is not null ? First : Work);
+        var own = Task.CompletedTask;
+        try
+        {
+            Work();
+        }
+        catch (Exception e) when (e is not OutOfMemoryException)
+        {
+            own = Task.FromException(e);
+        }
+
+        Task.WaitAll([own, .. others]);
         return results;
+
+        void First()
+        {
+            before?.Invoke();
+            Work();
+        }
 
         void Work()
         {

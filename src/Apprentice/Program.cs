@@ -3,6 +3,7 @@ using Apprentice.Commands;
 using Apprentice.Plain;
 using Apprentice.Storage;
 
+if (!args.Any(a => a is "--help" or "-h" or "-?" or "--version")) Shelf.Begin();
 try
 {
     return CommandLine.Run(args, new Desk(Console.Out, Console.Error), Screens);

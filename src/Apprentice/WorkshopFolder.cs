@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
+using Apprentice.Content.Topics;
 
 namespace Apprentice;
 
@@ -44,7 +45,7 @@ public sealed record WorkshopFolder(string Path)
     public static WorkshopCopy Copy(IEnumerable<(string Path, Func<string> Text)> topics, IEnumerable<(string Path, Func<string> Text)> lessons, IReadOnlyList<Change> changes)
     {
         var texts = topics.Select(t => (WorkshopCopy.Topics + t.Path, t.Text())).Concat(lessons.Select(l => (WorkshopCopy.LessonFolder + l.Path, l.Text()))).ToDictionary(t => t.Item1, t => t.Item2, StringComparer.Ordinal);
-        var register = texts.TryGetValue(WorkshopCopy.LessonFolder + Library.SourcesFile, out var sources) ? Library.SourcesOf(LessonReader.Read(Library.SourcesFile, sources).Lesson) : [];
+        var register = texts.TryGetValue(WorkshopCopy.LessonFolder + Library.SourcesFile, out var sources) ? SourceRegister.Read(sources) : [];
         return new WorkshopCopy(texts, changes, register);
     }
 }

@@ -12,7 +12,7 @@ static class Corpus
 
     /// <summary>The register of sources.</summary>
     public static IReadOnlyList<Source> Sources { get; } = Path.Combine(Root, "lessons", Library.SourcesFile) is var file && File.Exists(file)
-        ? Library.SourcesOf(LessonReader.Read(Library.SourcesFile, File.ReadAllText(file)).Lesson)
+        ? SourceRegister.Read(File.ReadAllText(file))
         : [];
 
     public static Topic Sample { get; } = Read(Path.Combine(Root, "tests/Apprentice.Tests/Data/topics/older-newer-bar.md"));

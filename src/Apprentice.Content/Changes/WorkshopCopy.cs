@@ -63,7 +63,7 @@ public sealed class WorkshopCopy(IReadOnlyDictionary<string, string> shipped, IR
     public IReadOnlyList<TopicReading> Readings()
     {
         var texts = shipped.Keys.Where(p => p.StartsWith(Topics, StringComparison.Ordinal)).Order(StringComparer.Ordinal).Select(p => (Path: p, Compose(p).Text)).ToList();
-        return SideBySide.Each(texts, t => TopicReader.Read(t.Path, t.Text, register));
+        return TopicReader.ReadAll(texts, () => register);
     }
 
     /// <summary>The topic of a name with the changes; null when there is none.</summary>

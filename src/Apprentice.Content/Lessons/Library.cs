@@ -1,3 +1,4 @@
+using Apprentice.Content.Topics;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Content.Lessons;
@@ -26,10 +27,12 @@ public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, I
     /// <param name="topics">Topics, whose order and clues the contents follow.</param>
     public static Library Of(IEnumerable<(string Path, string Text)> files, IReadOnlyList<Topic> topics)
     {
-        var read = SideBySide.Each([.. files], f => LessonReader.Read(f.Path, f.Text).Lesson).OfType<Lesson>().ToList();
+        var texts = files.ToList();
+        var read = SideBySide.Each(texts, f => LessonReader.Read(f.Path, f.Text).Lesson).OfType<Lesson>().ToList();
+        var register = texts.Find(f => f.Path == SourcesFile).Text;
         var lessons = read.Where(l => l.Topic.Length > 0 && !IsWords(l)).OrderBy(l => TopicPlace(l, topics)).ThenBy(l => l.Topic, StringComparer.Ordinal).ThenBy(l => Place(l, topics)).ThenBy(l => l.Id, StringComparer.Ordinal);
         return new Library(
-            [.. lessons], Glossary.Of(read.Where(IsWords)), SourcesOf(read.Find(l => l.Path == SourcesFile)), [.. read.Where(l => l.Topic.Length == 0 && !IsWords(l) && l.Path is not (SourcesFile or PlainWordsFile)).OrderByDescending(l => l.Path, StringComparer.Ordinal)]);
+            [.. lessons], Glossary.Of(read.Where(IsWords)), register is null ? [] : SourceRegister.Read(register), [.. read.Where(l => l.Topic.Length == 0 && !IsWords(l) && l.Path is not (SourcesFile or PlainWordsFile)).OrderByDescending(l => l.Path, StringComparer.Ordinal)]);
     }
 
     /// <summary>Lessons of a topic.</summary>
@@ -48,13 +51,6 @@ public sealed record Library(IReadOnlyList<Lesson> Lessons, Glossary Glossary, I
         var lesson = parts[0].Length == 0 ? from : Find(Resolve(from.Path, parts[0]));
         return lesson is null ? null : (lesson, parts.Length < 2 ? 0 : lesson.SectionOf(parts[1]));
     }
-
-    /// <summary>The register of sources in a file with a table "key | source".</summary>
-    public static IReadOnlyList<Source> SourcesOf(Lesson? file) => file is null ? [] :
-    [
-        .. file.Sections.SelectMany(s => s.Blocks).OfType<LessonBlock.Table>().SelectMany(t => t.Rows.Skip(1)).Where(r => r.Count >= 2)
-            .Select(r => new Source(LessonSpan.Plain(r[0]).Trim(), LessonSpan.Plain(r[1]).Trim())),
-    ];
 
     /// <summary>The path that a relative link means.</summary>
     public static string Resolve(string from, string link)

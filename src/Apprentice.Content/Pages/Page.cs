@@ -48,7 +48,7 @@ sealed class Page
                 _current.Grids.Add(GridOf(table));
                 break;
             case FencedCodeBlock code:
-                _current.Arts.Add(new Art(new Cell(code.Info?.Trim() ?? "", code.Line + 1), [.. code.Lines.Lines.Take(code.Lines.Count).Select(line => line.ToString().TrimEnd())]));
+                _current.Arts.Add(new Art(new Cell(code.Info?.Trim() ?? "", code.Line + 1), LinesOf(code)));
                 break;
             case ListBlock list:
                 _current.Bullets.AddRange(list.OfType<ListItemBlock>().Select(PointOf));
@@ -88,6 +88,13 @@ sealed class Page
 
     static bool LooksLikeTable(string text) =>
         text.Split('\n').Any(line => line.TrimStart().StartsWith('|')) && text.Any(letter => !"|-: \n".Contains(letter));
+
+    static string[] LinesOf(FencedCodeBlock code)
+    {
+        var lines = new string[code.Lines.Count];
+        for (var at = 0; at < lines.Length; at++) lines[at] = code.Lines.Lines[at].ToString().TrimEnd();
+        return lines;
+    }
 
     static Cell PointOf(ListItemBlock item) =>
         new(item.OfType<ParagraphBlock>().Select(paragraph => TextOf(paragraph.Inline)).FirstOrDefault(""), item.Line + 1);

@@ -36,11 +36,17 @@ sealed class Cells(Faults faults)
     /// <param name="what">What adds up: "The column own".</param>
     public IReadOnlyList<double> Whole(IReadOnlyList<Cell> cells, int line, string what)
     {
-        if (cells.Any(cell => cell.IsAbsent)) return [.. cells.Select(_ => 0.0)];
+        if (cells.Any(cell => cell.IsAbsent)) return new double[cells.Count];
         var before = faults.Count;
         var rests = cells.Count(cell => cell.Is("rest"));
-        var shares = cells.Select(cell => cell.Is("rest") ? 0 : Share(cell)).ToArray();
-        var sum = shares.Sum();
+        var sum = 0.0;
+        var shares = new double[cells.Count];
+        for (var at = 0; at < shares.Length; at++)
+        {
+            shares[at] = cells[at].Is("rest") ? 0 : Share(cells[at]);
+            sum += shares[at];
+        }
+
         if (faults.Count > before) return shares;
         if (rests > 1) faults.Add(line, $"{what} says \"rest\" {rests} times: once is enough.");
         else if (rests == 0 && Math.Abs(sum - 1) > Tolerance) faults.Add(line, $"{what} adds up to {sum:0.####}, not 1: write \"rest\" in one place.");

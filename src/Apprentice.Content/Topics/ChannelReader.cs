@@ -51,13 +51,19 @@ static class ChannelReader
         return new ClueChannel(channel, error, misread);
     }
 
-    static double Own(Shows shows) => shows switch
+    static double Own(Shows shows)
     {
-        Shows.Measured measured => measured.Blunder + measured.Slips.Sum(slip => slip.Share),
-        Shows.Table table => table.Misread,
-        Shows.Code code => code.Misread + code.Decoys.Sum(decoy => decoy.Share),
-        _ => 0,
-    };
+        var own = shows switch
+        {
+            Shows.Measured measured => measured.Blunder,
+            Shows.Table table => table.Misread,
+            Shows.Code code => code.Misread,
+            _ => 0,
+        };
+        foreach (var slip in (shows as Shows.Measured)?.Slips ?? []) own += slip.Share;
+        foreach (var decoy in (shows as Shows.Code)?.Decoys ?? []) own += decoy.Share;
+        return own;
+    }
 
     static string NotUnderstood(Cell piece, Shows shows) => shows is Shows.Measured
         ? $"\"{piece.Text}\" is not understood: a measured clue takes error 3 mm or slips 1 in 10 here."

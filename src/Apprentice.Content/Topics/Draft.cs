@@ -67,7 +67,7 @@ sealed class Draft(Page page, Faults faults)
     public int LineOf(object value) => _lines.GetValueOrDefault(value, 1);
 
     /// <summary>True when the sections are there as far as they are needed and nothing is wrong in them: their values can be checked against one another.</summary>
-    public bool Sound(params ReadOnlySpan<string> headings)
+    public bool Sound(params string[] headings)
     {
         foreach (var heading in headings)
         {
@@ -89,7 +89,7 @@ sealed class Draft(Page page, Faults faults)
         Section(heading) is { } section ? Rows(section, shape, needed: true) : [];
 
     /// <summary>Names of one sort that the table of a section gives in a column.</summary>
-    public Names NamesIn(string heading, string what, IReadOnlyList<Row> rows, params ReadOnlySpan<string> reserved)
+    public Names NamesIn(string heading, string what, IReadOnlyList<Row> rows, params string[] reserved)
     {
         if (rows.Count > 0) return NamesOf(what, rows.Select(row => row["id"]), reserved);
         var needed = Headings.Needed.Contains(heading, StringComparer.Ordinal);
@@ -112,7 +112,7 @@ sealed class Draft(Page page, Faults faults)
     }
 
     /// <summary>Names of one sort as given in a file: notes missing, misshapen and repeated ones.</summary>
-    public Names NamesOf(string what, IEnumerable<Cell> given, params ReadOnlySpan<string> reserved)
+    public Names NamesOf(string what, IEnumerable<Cell> given, params string[] reserved)
     {
         var cells = given.ToArray();
         var first = new Dictionary<string, int>(StringComparer.Ordinal);

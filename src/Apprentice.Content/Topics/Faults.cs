@@ -23,5 +23,5 @@ sealed class Faults(string file)
     }
 
     /// <summary>All faults, each once, in the order of the lines.</summary>
-    public IReadOnlyList<Fault> InOrder() => [.. _found.Distinct().OrderBy(fault => fault.Line)];
+    public IReadOnlyList<Fault> InOrder() => _found.Count == 0 ? [] : [.. _found.Distinct().OrderBy(fault => fault.Line)];
 }

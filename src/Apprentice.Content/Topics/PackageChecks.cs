@@ -39,18 +39,25 @@ static class PackageChecks
             draft.Faults.Add(at, $"{where} has no row from the start: add one with \"from\" left blank.");
         }
 
-        foreach (var together in builds.GroupBy(build => new { build.From?.Opens, build.From?.Closes }))
+        foreach (var together in builds.GroupBy(build => $"{build.From?.Opens} {build.From?.Closes}", StringComparer.Ordinal))
         {
-            var sum = together.Sum(build => build.Share);
+            var (first, sum) = (together.First(), 0.0);
+            foreach (var build in together) sum += build.Share;
             if (Math.Abs(sum - 1) > Tolerance)
-                draft.Faults.Add(draft.LineOf(together.First()), $"{where} has shares that add up to {sum:0.####}, not 1, in the rows with the same \"from\".");
-            if (together.Select(build => new { build.From?.Told, build.From?.Pitfall, build.MonthsFrom }).Distinct().Count() > 1)
+                draft.Faults.Add(draft.LineOf(first), $"{where} has shares that add up to {sum:0.####}, not 1, in the rows with the same \"from\".");
+            if (!together.All(build => build.From?.Told == first.From?.Told && build.From?.Pitfall == first.From?.Pitfall && build.MonthsFrom == first.MonthsFrom))
                 draft.Faults.Add(draft.LineOf(together.Last()), $"{where} has rows with the same \"from\": \"told\", the source and the pitfall must be the same too.");
         }
 
-        var changes = builds.Where(build => build.From is not null).OrderBy(build => build.From?.Opens.Index).ToArray();
-        foreach (var (earlier, later) in changes.Zip(changes.Skip(1)))
+        Build[] changes = [.. builds.Where(build => build.From is not null)];
+        if (changes.Length > 1) InTurn(draft, where, [.. changes.OrderBy(build => build.From?.Opens.Index)]);
+    }
+
+    static void InTurn(Draft draft, string where, Build[] changes)
+    {
+        for (var at = 1; at < changes.Length; at++)
         {
+            var (earlier, later) = (changes[at - 1], changes[at]);
             var same = earlier.From?.Opens == later.From?.Opens && earlier.From?.Closes == later.From?.Closes;
             if (!same && (earlier.From?.Closes > later.From?.Opens || earlier.From?.Opens == later.From?.Opens))
                 draft.Faults.Add(draft.LineOf(later), $"{where} changes from {later.From?.Opens} on before the change until {earlier.From?.Closes} is over.");

@@ -34,7 +34,8 @@ static class PopulationReader
         var years = new List<YearShare>();
         foreach (var row in rows)
         {
-            double[] shares = [.. draft.Provenances.All.Select(provenance => draft.Cells.Share(row[provenance]))];
+            var shares = new double[draft.Provenances.All.Count];
+            for (var at = 0; at < shares.Length; at++) shares[at] = draft.Cells.Share(row[draft.Provenances.All[at]]);
             var (from, to) = draft.Cells.Months(row["year"]);
             if (from is null || to is null || !WholeYears(from.Value, to.Value))
             {
@@ -42,7 +43,7 @@ static class PopulationReader
                 continue;
             }
 
-            foreach (var year in Enumerable.Range(from.Value.Year, to.Value.Year - from.Value.Year + 1))
+            for (var year = from.Value.Year; year <= to.Value.Year; year++)
             {
                 if (years.Exists(other => other.Year == year)) draft.Faults.Add(row.Line, $"The year {year} stands twice.");
                 years.Add(new YearShare(year, shares));
@@ -50,7 +51,8 @@ static class PopulationReader
         }
 
         if (years.Count > MostYears) draft.Faults.Add(rows[0].Line, $"These are {years.Count} years: at most {MostYears}.");
-        return [.. years.OrderBy(year => year.Year)];
+        years.Sort((one, other) => one.Year.CompareTo(other.Year));
+        return years;
     }
 
     static bool WholeYears(Month from, Month to) => from.OfYear == 1 && to.OfYear == 12;

@@ -14,7 +14,7 @@ static class RangeChecks
         {
             var spreads = Real(topic, size);
             if (spreads.Count == 0) draft.Faults.Add(draft.LineOf(size), $"The size \"{size.Id}\" has no nominal for any kind: it tells nothing.");
-            else Check(draft, draft.LineOf(size), $"Real parts of \"{size.Id}\"", [.. spreads.SelectMany(spread => Ends(spread, 1, 0, 0))], size.Low, size.High);
+            else Check(draft, draft.LineOf(size), $"Real parts of \"{size.Id}\"", Ends(spreads, [new Way(1, 0)], 0), size.Low, size.High);
         }
     }
 
@@ -25,26 +25,38 @@ static class RangeChecks
         {
             if (clue.Shows is not Shows.Measured measured) continue;
             var size = topic.Dimensions.First(other => string.Equals(other.Id, measured.Dimension, StringComparison.Ordinal));
-            var error = clue.Channels.Select(channel => channel.ExtraError).DefaultIfEmpty(0).Max();
+            var error = 0.0;
+            foreach (var channel in clue.Channels) error = Math.Max(error, channel.ExtraError);
             var u = Math.Sqrt((measured.Uncertainty * measured.Uncertainty) + (error * error));
             Way[] ways = [new(1, 0), .. measured.Slips.Select(slip => new Way(slip.Factor, slip.Offset))];
-            var ends = Real(topic, size).SelectMany(spread => ways.SelectMany(way =>
-                Ends(spread, measured.Scale * way.Factor, (measured.Offset * way.Factor) + way.Offset, u))).ToArray();
-            if (ends.Length > 0) Check(draft, draft.LineOf(measured), $"Readings of \"{clue.Id}\"", ends, measured.Low, measured.High);
+            var spreads = Real(topic, size);
+            if (spreads.Count > 0)
+                Check(draft, draft.LineOf(measured), $"Readings of \"{clue.Id}\"", Ends(spreads, [.. ways.Select(way => new Way(measured.Scale * way.Factor, (measured.Offset * way.Factor) + way.Offset))], u), measured.Low, measured.High);
         }
     }
 
-    static void Check(Draft draft, int line, string what, IReadOnlyList<double> ends, double low, double high)
+    static void Check(Draft draft, int line, string what, Reached reached, double low, double high)
     {
-        var (from, to) = (Math.Max(0, ends.Min()), ends.Max());
+        var (from, to) = (Math.Max(0, reached.From), reached.To);
         if (from < low || to > high)
             draft.Faults.Add(line, $"{what} reach from {Math.Floor(from):0} to {Math.Ceiling(to):0} mm, the range only from {low:0.#} to {high:0.#} mm: widen it.");
     }
 
-    static IEnumerable<double> Ends(Means spread, double slope, double intercept, double u)
+    /// <summary>How far kinds reach, read in any of the ways with an uncertainty.</summary>
+    static Reached Ends(List<Means> spreads, Way[] ways, double u)
     {
-        var sigma = Math.Sqrt((slope * slope * spread.Sigma * spread.Sigma) + (u * u));
-        return [(slope * spread.Low) + intercept - (Reach * sigma), (slope * spread.High) + intercept + (Reach * sigma)];
+        var (from, to) = (double.PositiveInfinity, double.NegativeInfinity);
+        foreach (var spread in spreads)
+        {
+            foreach (var way in ways)
+            {
+                var sigma = Math.Sqrt((way.Factor * way.Factor * spread.Sigma * spread.Sigma) + (u * u));
+                var (low, high) = ((way.Factor * spread.Low) + way.Offset - (Reach * sigma), (way.Factor * spread.High) + way.Offset + (Reach * sigma));
+                (from, to) = (Math.Min(from, Math.Min(low, high)), Math.Max(to, Math.Max(low, high)));
+            }
+        }
+
+        return new Reached(from, to);
     }
 
     /// <summary>Lowest and highest mean and the standard deviation of each kind, everything that moves the size included.</summary>
@@ -52,9 +64,14 @@ static class RangeChecks
     {
         var shifts = topic.Events.SelectMany(happened => happened.Effects).OfType<Effect.Shift>()
             .Where(shift => string.Equals(shift.Dimension, size.Id, StringComparison.Ordinal)).ToArray();
-        var down = shifts.Sum(shift => Math.Min(0, shift.Millimetres));
-        var up = shifts.Sum(shift => Math.Max(0, shift.Millimetres));
-        var variance = shifts.Sum(shift => shift.Spread * shift.Spread);
+        var (down, up, variance) = (0.0, 0.0, 0.0);
+        foreach (var shift in shifts)
+        {
+            down += Math.Min(0, shift.Millimetres);
+            up += Math.Max(0, shift.Millimetres);
+            variance += shift.Spread * shift.Spread;
+        }
+
         var real = new List<Means>();
         for (var at = 0; at < size.Nominals.Count; at++)
         {
@@ -68,4 +85,6 @@ static class RangeChecks
     sealed record Means(double Low, double High, double Sigma);
 
     sealed record Way(double Factor, double Offset);
+
+    sealed record Reached(double From, double To);
 }

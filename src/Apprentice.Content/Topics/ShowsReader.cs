@@ -45,7 +45,7 @@ static class ShowsReader
         return share;
     }
 
-    static void OnlyFor(Draft draft, Fields fields, string sort, params ReadOnlySpan<string> names)
+    static void OnlyFor(Draft draft, Fields fields, string sort, params string[] names)
     {
         foreach (var name in names)
         {

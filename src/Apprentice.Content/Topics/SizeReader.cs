@@ -25,8 +25,9 @@ static class SizeReader
         var known = draft.Parts.Known(row["part"], draft.Faults);
         var kinds = draft.KindsOf(row["part"].Text);
         var nominals = new double?[kinds.Count];
-        var spreads = Enumerable.Repeat(1.0, kinds.Count).ToArray();
-        var apart = Enumerable.Repeat("", kinds.Count).ToArray();
+        var spreads = new double[kinds.Count];
+        var apart = new string[kinds.Count];
+        for (var at = 0; at < kinds.Count; at++) (spreads[at], apart[at]) = (1, "");
         foreach (var sized in rows)
         {
             var (nominal, spread) = (draft.Cells.Length(sized["nominal"]), draft.Cells.Length(sized["spread"]));

@@ -1,5 +1,3 @@
-using System.Security.Cryptography;
-using System.Text;
 using Apprentice.Content.Pages;
 using Apprentice.Engine.Topics;
 
@@ -8,23 +6,39 @@ namespace Apprentice.Content.Topics;
 /// <summary>Reads topic files: Markdown with headings, points and pipe tables. The format is told in DEVELOPERS.md.</summary>
 public static class TopicReader
 {
-    const int VersionLength = 16;
-
     /// <summary>The topic of a file, or every fault of the file; never an exception, whatever the text.</summary>
     /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
     /// <param name="text">The file's text.</param>
     /// <param name="register">The register of sources, whose keys need no row in the file; null for none.</param>
-    public static TopicReading Read(string file, string text, IReadOnlyList<Source>? register = null) => Read(file, text, () => register ?? []);
+    public static TopicReading Read(string file, string text, IReadOnlyList<Source>? register = null) => Read(file, TopicText.Of(text), register ?? []);
 
-    /// <summary>The topic of a file, or every fault of the file; never an exception, whatever the text.</summary>
-    /// <param name="file">The file's name as faults tell it; the topic is called after it, without folder and ending.</param>
-    /// <param name="text">The file's text.</param>
-    /// <param name="register">The register of sources; asked for when the file's tables are read, so that it can be read at the same time.</param>
-    public static TopicReading Read(string file, string text, Func<IReadOnlyList<Source>> register)
+    /// <summary>The topics of files, or every fault of each, in the order of the files; read on all processors.</summary>
+    /// <remarks>One processor begins at the end with the Markdown alone while another reads the first file to its meaning: at the start of the program both would else wait for each other over the same code, which is used for the first time.</remarks>
+    /// <param name="files">Names as faults tell them, and texts.</param>
+    /// <param name="register">The register of sources; asked for when the first tables are read, so that it can be read at the same time.</param>
+    public static IReadOnlyList<TopicReading> ReadAll(IReadOnlyList<(string File, string Text)> files, Func<IReadOnlyList<Source>> register)
+    {
+        var texts = new Lazy<TopicText>[files.Count];
+        for (var at = 0; at < texts.Length; at++)
+        {
+            var text = files[at].Text;
+            texts[at] = new Lazy<TopicText>(() => TopicText.Of(text));
+        }
+
+        var places = new Place[texts.Length];
+        for (var at = 0; at < places.Length; at++) places[at] = new Place(at);
+        return SideBySide.Each(places, place => Read(files[place.At].File, texts[place.At].Value, register()), Ahead);
+
+        void Ahead()
+        {
+            for (var at = texts.Length - 1; at >= 0 && !texts[at].IsValueCreated; at--) _ = texts[at].Value;
+        }
+    }
+
+    static TopicReading Read(string file, TopicText text, IReadOnlyList<Source> register)
     {
         var faults = new Faults(file);
-        var lines = text.ReplaceLineEndings("\n");
-        if (Page.Of(lines) is not { } page)
+        if (text.Page is not { } page)
         {
             faults.Add(1, $"{Markup.TooDeep}: a topic file needs headings, points and tables only.");
             return new TopicReading(null, faults.InOrder());
@@ -34,52 +48,14 @@ public static class TopicReader
         var draft = new Draft(page, faults);
         PageChecks.Check(page, faults);
         if (!Draft.WellShaped(id)) faults.Add(1, $"\"{id}\" is no short name of a topic: call the file by lower-case letters, digits and hyphens, then .md.");
-        var topic = TopicOf(draft, id, VersionOf(lines), Named(lines, register()));
+        var topic = TopicOf(draft, id, text.Version, text.Named(register));
         TopicChecks.Check(draft, topic);
         return new TopicReading(faults.Count == 0 ? topic : null, faults.InOrder());
     }
 
     /// <summary>The version of a text: the same text makes the same cases, whatever its line ends.</summary>
     /// <param name="text">The text of a topic file.</param>
-    public static string VersionOf(string text)
-    {
-        var bytes = Encoding.UTF8.GetBytes($"{text.ReplaceLineEndings("\n")}\n{EngineRevision.Current}");
-        return Convert.ToHexStringLower(SHA256.HashData(bytes))[..VersionLength];
-    }
-
-    // Only the sources that the file names go into the topic. A key is looked up among the words of the text; one that is no word is looked for.
-    static IReadOnlyList<Source> Named(string text, IReadOnlyList<Source> register)
-    {
-        var words = WordsOf(text);
-        return [.. register.Where(source => words.Contains(source.Key) || (!source.Key.All(IsWord) && Mentions(text, source.Key)))];
-    }
-
-    static HashSet<string> WordsOf(string text)
-    {
-        var words = new HashSet<string>(StringComparer.Ordinal);
-        var known = words.GetAlternateLookup<ReadOnlySpan<char>>();
-        for (var at = 0; at < text.Length; at++)
-        {
-            var start = at;
-            while (at < text.Length && IsWord(text[at])) at++;
-            if (at > start) _ = known.Add(text.AsSpan(start, at - start));
-        }
-
-        return words;
-    }
-
-    static bool Mentions(string text, string key)
-    {
-        for (var at = text.IndexOf(key, StringComparison.Ordinal); at >= 0; at = text.IndexOf(key, at + 1, StringComparison.Ordinal))
-        {
-            var end = at + key.Length;
-            if ((at == 0 || !IsWord(text[at - 1])) && (end == text.Length || !IsWord(text[end]))) return true;
-        }
-
-        return false;
-    }
-
-    static bool IsWord(char c) => char.IsLetterOrDigit(c) || c == '_';
+    public static string VersionOf(string text) => TopicText.VersionOf(text.ReplaceLineEndings("\n"));
 
     static string IdOf(string file)
     {
@@ -140,4 +116,6 @@ public static class TopicReader
 
         return hazardous;
     }
+
+    sealed record Place(int At);
 }

@@ -30,8 +30,8 @@ static class CheckCommand
         var register = lessons is null ? Shelf.RegisterOf(Shelf.OfLessons(null)) : Shelf.RegisterOf(lessons);
         var files = shelves.SelectMany(s => s.Files).ToList();
         var texts = files.Select(f => (f.Name, Text: f.Text(), IsLesson: IsLesson(f.Name))).ToList();
-        var topics = SideBySide.Each([.. texts.Where(f => !f.IsLesson)], f => TopicReader.Read(f.Name, f.Text, register));
-        var check = lessons is null || topics.Length == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
+        var topics = TopicReader.ReadAll([.. texts.Where(f => !f.IsLesson).Select(f => (f.Name, f.Text))], () => register);
+        var check = lessons is null || topics.Count == 0 ? null : CheckOf(lessons, [.. topics.Select(t => t.Topic).OfType<Topic>()]);
         List<Fault> faults =
         [
             .. topics.SelectMany(t => t.Faults),

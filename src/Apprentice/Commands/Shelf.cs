@@ -1,5 +1,4 @@
 using System.Reflection;
-using Apprentice.Content;
 using Apprentice.Content.Changes;
 using Apprentice.Content.Lessons;
 using Apprentice.Content.Topics;
@@ -17,6 +16,8 @@ public sealed class Shelf
     public const string Lessons = "lessons";
 
     const string Ending = ".md";
+    static readonly Lazy<Task<IReadOnlyList<Source>>> ShippedRegister = new(() => Task.Run(() => RegisterOf(OfLessons(null))));
+
     readonly IReadOnlyList<ContentFile> _files;
 
     readonly Lazy<IReadOnlyList<Source>> _register;
@@ -26,6 +27,9 @@ public sealed class Shelf
         (Folder, _files) = (folder, files);
         _register = new Lazy<IReadOnlyList<Source>>(register ?? (() => RegisterOf(OfLessons(folder))));
     }
+
+    /// <summary>Begins to read the shipped register of sources, which every reading of topics needs, while the command line is being looked at.</summary>
+    public static void Begin() => _ = ShippedRegister.Value;
 
     /// <summary>Where the files stand, for sentences.</summary>
     public string Folder { get; }
@@ -42,7 +46,8 @@ public sealed class Shelf
     {
         if (folder is not null) return OfFolder(folder);
         var beside = Path.Combine(AppContext.BaseDirectory, Topics);
-        return Directory.Exists(beside) ? OfFolder(beside) : Inside(Topics);
+        var shipped = Directory.Exists(beside) ? OfFolder(beside) : Inside(Topics);
+        return new Shelf(shipped.Folder, shipped._files, () => ShippedRegister.Value.GetAwaiter().GetResult());
     }
 
     /// <summary>The shelf of lessons: of the folder beside a folder of topics, else of the folder beside the program, else of the program itself.</summary>
@@ -57,7 +62,7 @@ public sealed class Shelf
     /// <summary>The register of sources of a shelf of lessons; empty when it has none.</summary>
     public static IReadOnlyList<Source> RegisterOf(Shelf lessons) =>
         lessons.Texts.FirstOrDefault(f => f.Path == Content.Lessons.Library.SourcesFile) is { Text: { } text }
-            ? Content.Lessons.Library.SourcesOf(LessonReader.Read(Content.Lessons.Library.SourcesFile, text()).Lesson)
+            ? SourceRegister.Read(text())
             : [];
 
     /// <summary>Files with their paths under the folder, with slashes.</summary>
@@ -105,9 +110,9 @@ public sealed class Shelf
     /// <summary>What reading every topic came to, by alphabet; read on all processors.</summary>
     public IReadOnlyList<TopicReading> ReadAll()
     {
-        var register = Task.Run(() => _register.Value);
-        var texts = _files.Select(f => new { f.Name, Text = f.Text() }).ToList();
-        return SideBySide.Each(texts, f => TopicReader.Read(f.Name, f.Text, () => register.GetAwaiter().GetResult()));
+        var texts = new List<(string, string)>(_files.Count);
+        foreach (var file in _files) texts.Add((file.Name, file.Text()));
+        return TopicReader.ReadAll(texts, () => _register.Value);
     }
 
     /// <summary>Every topic, by alphabet.</summary>
