@@ -13,6 +13,9 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
 {
     const string VersionMark = "apprentice-topic";
     const int LongTable = 20;
+
+    // More pictures than that stand two in a row, or the sheet would not be one sheet of A3.
+    const int ManyPictures = 9;
     readonly StringBuilder _html = new();
     readonly TopicWords _words = new(topic);
 
@@ -58,8 +61,8 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
     };
 
     static string Style(string paper) => $$"""
-        @page { size: {{paper}} portrait; margin: 8mm; }
-        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 8 : 7.7)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
+        @page { size: {{paper}} portrait; margin: 7mm; }
+        body { font-family: sans-serif; font-size: {{(paper == "A3" ? 7.9 : 7.7)}}pt; line-height: 1.16; color: #000; background: #fff; margin: 0; }
         h1 { font-size: 1.9em; margin: 0 0 1mm; border-bottom: 1mm solid #000; }
         h2 { font-size: 1.15em; margin: 1.8mm 0 .6mm; border-bottom: .3mm solid #000; break-after: avoid; }
         .lead { font-size: 1.1em; margin: 1mm 0 2mm; }
@@ -69,7 +72,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         tr { break-inside: avoid; }
         .short { break-inside: avoid; }
         td, th { border: .2mm solid #555; padding: .2mm .8mm; text-align: left; vertical-align: top; }
-        ul { margin: 0; padding-left: 4.5mm; }
+        ul { margin: 0; padding-left: 3.5mm; }
         li p, li ul { margin-top: 0; margin-bottom: 0; }
         li p { display: inline; }
         .columns > p { margin: .6mm 0; break-after: avoid; }
@@ -78,9 +81,11 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         .stop { border: 1mm solid #000; padding: 1.5mm 2.5mm; break-inside: avoid; }
         .stop h2 { margin-top: 0; }
         figure { margin: 1mm 0 2mm; break-inside: avoid; }
+        .two { display: inline-block; width: 47%; margin-right: 2%; vertical-align: top; }
         figcaption { font-size: .9em; }
         svg { width: 100%; height: auto; max-height: {{(paper == "A3" ? 26 : 17)}}mm; }
-        .foot { font-size: .9em; border-top: .2mm solid #555; margin: 2mm 0 0; padding-top: 1mm; }
+        .two svg { max-height: 16mm; }
+        .foot { font-size: .85em; border-top: .2mm solid #555; margin: 1.5mm 0 0; padding-top: .5mm; }
 
         """;
 
@@ -130,7 +135,7 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
         foreach (var group in node.Branches.GroupBy(b => b.Then.Clue is null ? $"{string.Join('/', b.Then.Kinds)} {b.Then.Settled}" : _words.Seen(b.Finding), StringComparer.Ordinal))
         {
             var then = group.First().Then;
-            _ = _html.Append($"<li><b>{Safe(string.Join("; ", group.Select(b => _words.Seen(b.Finding))))}</b> ");
+            _ = _html.Append($"<li><b>{Safe(string.Join("; ", group.Select(b => _words.Seen(b.Finding))))}:</b> ");
             if (then.Clue is null) _ = _html.Append(Safe(Words.Of(then.Settled ? "sheet.end" : "sheet.open", ("kind", _words.Class(then.Part, then.Kinds)), ("share", Spoken.Twentieths(then.Belief)))));
             else Branch(then);
             _ = _html.Append("</li>\n");
@@ -151,7 +156,8 @@ public sealed class WallSheet(Topic topic, IReadOnlyList<CheckTree> trees, IRead
 
     void Pictures()
     {
-        foreach (var (caption, svg) in pictures) _ = _html.Append($"<figure>{svg}<figcaption>{Safe(caption)}</figcaption></figure>\n");
+        var figure = pictures.Count > ManyPictures ? "<figure class=\"two\">" : "<figure>";
+        foreach (var (caption, svg) in pictures) _ = _html.Append($"{figure}{svg}<figcaption>{Safe(caption)}</figcaption></figure>\n");
     }
 
     void Line(string tag, string text, string? kind = null) => _ = _html.Append($"<{tag}{(kind is null ? "" : $" class=\"{kind}\"")}>{Safe(text)}</{tag}>\n");
