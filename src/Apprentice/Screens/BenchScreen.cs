@@ -147,38 +147,9 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Rows(
         [
             .. On.OnOffer.Select(c => (string[])
-                [c.Name, c.Tool, Spoken.Minutes(On.MinutesOf(c)), Found(words, c)]),
+                [c.Name, c.Tool, Spoken.Minutes(On.MinutesOf(c)), Noted.Of(On, words, c)]),
             [Words.Of("bench.answer"), "", "", ""],
         ]));
-
-    string Found(TopicWords words, Clue clue)
-    {
-        var told = On.Made.Job.Told.Where(f => Is(f, clue)).Select(f => Words.Of("seen.told", ("seen", words.Seen(f))));
-        var asked = Phone && On.Made.Job.Told.Any(t => Is(t, clue));
-        var own = Runs(On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue)).Select(words.Seen))
-            .Select((seen, i) => i == 0 && !asked ? seen : Words.Of("seen.again", ("seen", seen)));
-        var all = told.Concat(own).ToList();
-        if (all.Count == 0) return "";
-        return !Phone && On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
-    }
-
-    /// <summary>What was seen, the same again told once with how often.</summary>
-    static List<string> Runs(IEnumerable<string> seen)
-    {
-        List<(string Text, int Times)> runs = [];
-        foreach (var text in seen)
-        {
-            if (runs.Count > 0 && string.Equals(runs[^1].Text, text, StringComparison.Ordinal)) runs[^1] = (text, runs[^1].Times + 1);
-            else runs.Add((text, 1));
-        }
-
-        return [.. runs.Select(r => r.Times switch
-        {
-            1 => r.Text,
-            2 => Words.Of("seen.twice", ("seen", r.Text)),
-            _ => Words.Of("seen.times", ("seen", r.Text), ("n", r.Times)),
-        })];
-    }
 
     List<Block> Foot()
     {
@@ -215,6 +186,4 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Words.Of("bench.key-answer"), On.Sat is null ? Words.Of("bench.key-card") : "",
         Words.Of(On.Sat is null ? "key.back" : "sit.key-menu"), Words.Of("key.pause"), Words.Of("key.help"),
     ];
-
-    static bool Is(Finding finding, Clue clue) => string.Equals(finding.Clue, clue.Id, StringComparison.Ordinal);
 }
