@@ -82,7 +82,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         return line < 0 ? Turn.To(this) : Look(world, line, again: false);
     }
 
-    /// <summary>Takes a check. Where it is asked how sure the learner is, first what they hold for likeliest.</summary>
+    /// <summary>Takes a check. Where it is asked how sure the learner is, first what they hold for likeliest of the part of which this check tells most.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="line">Line of the check.</param>
     /// <param name="again">True to take it once more.</param>
@@ -93,7 +93,8 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        if (On.Sat is null && On.Opinion is null && !clue.Safety && Opinion.IsAsked(world, On)) return Turn.To(new OpinionScreen(here, line, again) { Cursor = Cursor.None });
+        if (On.Sat is null && !clue.Safety && Opinion.IsAsked(world, On) && Opinion.PartAt(On, clue.Id) is var part && !string.Equals(part, On.Opinion?.Part, StringComparison.Ordinal))
+            return Turn.To(new OpinionScreen(here, line, again, part) { Cursor = Cursor.None });
         return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
