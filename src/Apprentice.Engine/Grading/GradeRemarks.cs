@@ -49,8 +49,7 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         if (good is not null) chosen.Add(good.Remark);
         var worst = parts.Where(p => p.Word != MarkWord.Good && p.Aspect != Aspect.Economy).OrderBy(p => p.Mark).FirstOrDefault();
         if (worst is not null) chosen.Add(worst.Remark);
-        if (How() is { } how) chosen.Add(how);
-        return [.. chosen.Take(MostRemarks)];
+        return How() is { } how ? [.. chosen.Take(MostRemarks - 1), how] : [.. chosen.Take(MostRemarks)];
     }
 
     double Best(Func<Judgement, double> mark) => Math.Max(mark(shown), mark(own));
