@@ -98,8 +98,9 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
 
     string Mark(int option) => option == Cursor.Marked ? "  >" : "   ";
 
-    // In plain lines they are read when they are asked for, not after every question.
-    IEnumerable<Block> Found(World world) => world.Plain ? [] : [new Block.Gap(Drop: true), new Block.Rule(), Noted.Of(Form.On)];
+    // In plain lines, and where not all of it fits, it is read when it is asked for.
+    IEnumerable<Block> Found(World world) =>
+        world.Plain || Noted.Of(Form.On) is not { } found ? [] : [new Block.Gap(Drop: true), new Block.Rule(Drop: true), found with { Drop = true }];
 
     List<Block> Review(List<AnswerQuestion> done) =>
     [

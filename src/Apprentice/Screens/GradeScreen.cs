@@ -15,10 +15,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
     /// <summary>Where a grade that was opened again goes back to, or null for the list of past jobs.</summary>
     public Screen? Below { get; init; }
 
-    /// <summary>Index of the part of which the chart tells, once it was chosen; else null.</summary>
-    public int? Chart { get; init; }
-
-    int Charted => Chart ?? Grade.Reasoning.Parts.ToList().IndexOf(GradeChart.First(On, Given, Grade));
+    int Charted => Grade.Reasoning.Parts.ToList().IndexOf(GradeChart.First(On, Given, Grade));
 
     /// <inheritdoc/>
     public override bool Slow => true;
@@ -69,7 +66,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             'L' or '3' => Turn.To(new CardsScreen(here)),
             'X' or '4' => Turn.To(new WrongScreen(here)),
             'D' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
-            'C' or '6' when Grade.Reasoning.Parts.Count > 1 => Turn.To(here with { Chart = (Charted + 1) % Grade.Reasoning.Parts.Count }),
+            'C' or '6' when Grade.Reasoning.Parts.Count > 1 => Turn.To(new PartChartScreen(here, (Charted + 1) % Grade.Reasoning.Parts.Count)),
             _ when key.IsBack => Turn.To(Leave(world, Past ? Below ?? new PastScreen() : On.Session?.End ?? new HomeScreen())),
             _ when key.Press == Screens.Press.Enter => Past ? Turn.To(Below ?? new PastScreen()) : Next(world),
             _ => Turn.To(here),

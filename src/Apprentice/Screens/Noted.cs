@@ -9,12 +9,13 @@ static class Noted
 {
     /// <summary>Every check of which something was told or found, with its number on the bench.</summary>
     /// <param name="on">The job.</param>
-    public static Block Of(BenchJob on)
+    /// <returns>Null for nothing.</returns>
+    public static Block.Table? Of(BenchJob on)
     {
         var words = new TopicWords(on.Topic);
         var bench = on.Made.Job.Bench.ToList();
         var clues = on.Findings.Select(f => f.Clue).Distinct(StringComparer.Ordinal).OrderBy(c => bench.IndexOf(c) is var at && at < 0 ? bench.Count : at).ToList();
-        if (clues.Count == 0) return new Block.Text(Words.Of("noted.nothing"));
+        if (clues.Count == 0) return null;
         return new Block.Table(
             [new(""), new(""), new(Words.Of(on.Offer == Channel.Phone ? "bench.back" : "bench.found"))],
             [.. clues.Select(c => new Row("", Marked: false, [bench.Contains(c) ? $"{bench.IndexOf(c) + 1}" : "", words.Clue(c), Of(on, words, on.Clue(c))]))]);

@@ -13,7 +13,7 @@ sealed record NotedScreen(AnswerScreen Below) : Screen
     public override Page Show(World world) => new(
         Words.Of("noted.title", ("job", Below.Form.On.Number)),
         JobCardBlocks.Right(Below.Form.On, world.Who),
-        [.. JobCardBlocks.Of(Below.Form.On), new Block.Rule(Drop: true), Noted.Of(Below.Form.On)],
+        [.. JobCardBlocks.Of(Below.Form.On), new Block.Rule(Drop: true), Noted.Of(Below.Form.On) ?? (Block)new Block.Text(Words.Of("noted.nothing"))],
         [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
