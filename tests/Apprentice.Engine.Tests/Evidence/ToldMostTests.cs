@@ -1,4 +1,3 @@
-using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Engine.Tests.Evidence;

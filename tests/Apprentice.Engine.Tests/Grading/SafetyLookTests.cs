@@ -1,4 +1,3 @@
-using Apprentice.Engine.Cases;
 using Apprentice.Engine.Evidence;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Topics;
@@ -62,12 +61,13 @@ public sealed class SafetyLookTests
 
     static Grade Graded(Choice order, bool cracked, int? questions, params Look[] looks)
     {
-        var crack = Some.Clue("crack", new Node.OfPart("fork"), new Shows.Table
+        var shows = new Shows.Table
         {
             Findings = [new TableFinding("sound", "no crack"), new TableFinding("cracked", "a crack", "The fork is cracked.")],
             Rows = [[0.95, 0.05], [0.95, 0.05]],
             Misread = 0.002,
-        }) with { Safety = true, Minutes = 2 };
+        };
+        var crack = Some.Clue("crack", new Node.OfPart("fork"), shows) with { Safety = true, Minutes = 2 };
         var bench = new Workbench(JobTopic.Of(true, Length, crack));
         var made = JobTopic.Made(bench.Topic, Channel.Bench, questions, [], ("length", new Seen.Reading(335)), ("crack", new Seen.Named(cracked ? "cracked" : "sound")));
         return bench.Grade(made, JobTopic.Answer("right", order, looks));
