@@ -43,6 +43,7 @@ public sealed class Telling(Topic topic, IReadOnlyList<string> bench)
     {
         Value.Chance chance when tenths => Spoken.AboutTenths(chance.Probability),
         Value.OfClue clue => Check(clue.Id),
+        Value.OfClues clues => Spoken.List([.. clues.Ids.Select(Check)]),
         Value.OfPart part => _words.Part(part.Id),
         Value.OfKind kind => _words.Kind(kind.Part, kind.Id),
         Value.OfClass kinds => _words.Class(kinds.Part, kinds.Kinds),

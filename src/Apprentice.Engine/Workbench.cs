@@ -36,6 +36,11 @@ public sealed class Workbench
     /// <summary>What the findings amount to.</summary>
     public Reasoning Reason(Enquiry enquiry, IReadOnlyList<Finding> findings) => new Reasoner(SceneOf(enquiry.Provenance)).Reason(enquiry, findings);
 
+    /// <summary>Of which of the parts asked about a check tells most, given the findings; <paramref name="otherwise"/>, or the first asked, where it tells as much of that one.</summary>
+    /// <exception cref="ArgumentException">The topic has no such provenance or clue.</exception>
+    public string PartToldMost(Enquiry enquiry, IReadOnlyList<Finding> findings, string clue, string? otherwise) =>
+        ToldMost.Of(SceneOf(enquiry.Provenance), enquiry, findings, clue, otherwise);
+
     /// <summary>The case of a request and a seed, or null when the request is met less than once in 5,000 draws.</summary>
     public Case? Make(CaseRequest request, ulong seed)
     {

@@ -12,6 +12,9 @@ sealed class RecordNames(Topic? topic)
 
     public string Clue(string id) => _words?.Clue(id) ?? id;
 
+    /// <summary>True for a safety look that the topic has.</summary>
+    public bool IsSafety(string id) => topic?.Clues.Any(c => c.Safety && Same(c.Id, id)) ?? false;
+
     public string Part(string id) => _words?.Part(id) ?? id;
 
     public string Kind(string part, string? kind) => _words?.Kind(part, kind) ?? kind ?? Words.Of("answer.not-settled");

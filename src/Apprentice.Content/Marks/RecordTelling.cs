@@ -79,6 +79,7 @@ public sealed class RecordTelling(IReadOnlyList<Topic> topics)
             .. judged.Parts.SelectMany(p => PartFigures(p, names)),
             .. judged.Orders.SelectMany(o => OrderFigures(o, names)),
             judged.Safety == SafetyFault.None ? Words.Of("record.safe") : Safety(judged, names),
+            .. NotLooked(record, names),
         ];
     }
 
@@ -100,6 +101,13 @@ public sealed class RecordTelling(IReadOnlyList<Topic> topics)
     /// <summary>A share as it is printed for working out: "97.3 of 100".</summary>
     /// <param name="share">0 to 1.</param>
     public static string OfHundred(double share) => Words.Of("spoken.mark", ("n", (100 * share).ToString("0.0", CultureInfo.InvariantCulture)));
+
+    // An order without the safety look changes no mark, and is told once the marks are.
+    static IEnumerable<string> NotLooked(JobRecord record, RecordNames names)
+    {
+        var left = record.Unused.Select(f => f.Clue).Where(c => names.IsSafety(c) && record.Told.All(t => !string.Equals(t.Clue, c, StringComparison.Ordinal))).ToList();
+        if (left.Count > 0 && record.Given is { } given && given.With([]).Ordered) yield return Words.Of("record.not-looked", ("looks", Spoken.List([.. left.Select(names.Clue)])));
+    }
 
     RecordNames NamesOf(JobRecord record) => new(_sorts.Find(record.Family.Topic));
 

@@ -24,6 +24,9 @@ public sealed record Answer
     /// <summary>What happened to the bike: a tag of the story, "none" for nothing; null when not asked.</summary>
     public string? Story { get; init; }
 
+    /// <summary>True when something was ordered.</summary>
+    public bool Ordered => Orders.Any(o => o is Choice.Order or Choice.OrderTwo);
+
     /// <summary>True when the learner chose to force a part that did not go.</summary>
     public bool Forced { get; init; }
 }

@@ -38,6 +38,9 @@ public sealed record Grade
     /// <summary>The checks of the engine's own path, in order.</summary>
     public required IReadOnlyList<string> Path { get; init; }
 
+    /// <summary>Safety looks on offer that were not taken, and of which nothing was told.</summary>
+    public required IReadOnlyList<string> SafetyLeft { get; init; }
+
     /// <summary>The learner's own readings, in the order taken.</summary>
     public IReadOnlyList<ReadingGrade> Readings { get; init; } = [];
 

@@ -5,7 +5,7 @@ using Apprentice.Engine.Topics;
 namespace Apprentice.Engine.Grading;
 
 /// <summary>Chooses what to say of each part of a grade.</summary>
-sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement shown, Judgement own, SafetyFault safety)
+sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement shown, Judgement own, SafetyFault safety, IReadOnlyList<string> safetyLeft)
 {
     const int MostRemarks = 3;
 
@@ -43,13 +43,13 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
     {
         var chosen = new List<Remark>();
         if (safety is not SafetyFault.None) chosen.Add(SafetyRemark());
+        if (answer.Ordered) chosen.AddRange(NotLooked());
         var order = new[] { Aspect.Identification, Aspect.Decision, Aspect.Evidence, Aspect.Reading, Aspect.Certainty, Aspect.Stopping, Aspect.Economy };
         var good = order.Select(a => parts.FirstOrDefault(p => p.Aspect == a && p.Word == MarkWord.Good)).OfType<GradePart>().FirstOrDefault();
         if (good is not null) chosen.Add(good.Remark);
         var worst = parts.Where(p => p.Word != MarkWord.Good && p.Aspect != Aspect.Economy).OrderBy(p => p.Mark).FirstOrDefault();
         if (worst is not null) chosen.Add(worst.Remark);
-        if (How() is { } how) chosen.Add(how);
-        return [.. chosen.Take(MostRemarks)];
+        return How() is { } how ? [.. chosen.Take(MostRemarks - 1), how] : [.. chosen.Take(MostRemarks)];
     }
 
     double Best(Func<Judgement, double> mark) => Math.Max(mark(shown), mark(own));
@@ -181,6 +181,18 @@ sealed class GradeRemarks(Workbench bench, Case made, Answer answer, Judgement s
         if (answer.Forced) return Remark.Of("grade.safety.forced");
         var spare = bench.Topic.Spares.FirstOrDefault(s => s.Hazard && answer.Orders.Any(o => (o is Choice.Order x && x.Spare == s.Id) || (o is Choice.OrderTwo y && (y.First == s.Id || y.Second == s.Id))));
         return Remark.Of("grade.safety.thin", ("harm", new Value.Text(spare?.HazardText ?? "")));
+    }
+
+    // An order without the safety look is told whatever the bike was like, and lowers no mark: an order that the readings support is no safety error. What the look would have stopped is told as well.
+    IEnumerable<Remark> NotLooked()
+    {
+        if (safetyLeft.Count == 0) yield break;
+        var checks = new Value.OfClues(safetyLeft);
+        yield return made.Job.Request.Questions is null
+            ? Remark.Of("grade.safety.not-looked", ("checks", checks), ("minutes", new Value.Minutes(bench.Topic.Clues.Where(c => safetyLeft.Contains(c.Id)).Sum(c => c.Minutes))))
+            : Remark.Of("grade.safety.not-asked", ("checks", checks));
+        var stops = new Reasoner(bench.SceneOf(made.Job.Request.Provenance)).StopsOf([.. safetyLeft.Select(c => made.Look(c, 0))]);
+        if (stops.Count > 0) yield return Remark.Of("grade.safety.was-there", ("sign", new Value.Text(stops[0])));
     }
 
     // The pitfall that this bike held, in the topic's words, or the odd reading.

@@ -21,6 +21,8 @@ public sealed class Grader
 
     Topic Topic => _bench.Topic;
 
+    Clue ClueOf(string id) => Topic.Clues.First(c => c.Id == id);
+
     /// <summary>The grade of an answer. One slip is charged once: every part after the reading is marked on the shown findings or on the learner's own readings, whichever is better for the learner.</summary>
     /// <exception cref="ArgumentException">The answer names a clue, kind or choice that the case does not have, or leaves a part or order line out.</exception>
     public Grade Grade(Answer answer)
@@ -31,7 +33,8 @@ public sealed class Grader
         var own = answer.Looks.Any(l => l.OwnReading is not null || l.OwnFinding is not null) ? new Judgement(_bench, _case, answer, FindingsOf(answer, true)) : judgement;
         var safety = Judged.SafetyOf(judgement, own, answer, answer.Looks.All(IsRight));
         var unsafeOrder = safety is not SafetyFault.None;
-        var remarks = new GradeRemarks(_bench, _case, answer, judgement, own, safety);
+        var left = _case.Job.Bench.Where(c => ClueOf(c).Safety && shown.All(f => f.Clue != c)).ToList();
+        var remarks = new GradeRemarks(_bench, _case, answer, judgement, own, safety, left);
         var minutes = MinutesOf(answer.Looks.Where(l => l.Nth == 0).Select(l => l.Clue));
         var path = _path.Skip(_case.Job.Told.Count).Select(f => f.Clue).Distinct(StringComparer.Ordinal).ToList();
         var parts = remarks.Parts(minutes, MinutesOf(path));
@@ -50,6 +53,7 @@ public sealed class Grader
             Minutes = minutes,
             PathMinutes = MinutesOf(path),
             Path = path,
+            SafetyLeft = left,
             Readings = ReadingGrades.All(_bench, _case, answer),
             Judged = Judged.Of(judgement, own, answer, safety),
             Remarks = remarks.Chosen(parts),
@@ -59,7 +63,7 @@ public sealed class Grader
     /// <summary>Bench minutes of first looks, safety looks left out, each access counted once.</summary>
     public double MinutesOf(IEnumerable<string> clues)
     {
-        var its = clues.Select(c => Topic.Clues.First(x => x.Id == c)).Where(c => !c.Safety).ToList();
+        var its = clues.Select(ClueOf).Where(c => !c.Safety).ToList();
         var access = _case.Job.Request.Offer != Channel.Bench ? 0 : its.Select(c => c.Access).OfType<string>().Distinct(StringComparer.Ordinal)
             .Sum(a => Topic.Accesses.First(x => x.Id == a).Minutes);
         return its.Sum(c => c.Minutes) + access;

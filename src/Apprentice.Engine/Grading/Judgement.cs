@@ -108,7 +108,7 @@ sealed class Judgement
     public Option? OptionOf(int line) => Reasoning.Decisions[line].Options.FirstOrDefault(o => o.Choice.Equals(_answer.Orders[line]));
 
     /// <summary>True when something was ordered although a stop sign was on show.</summary>
-    public bool PassesOverStop => Reasoning.Stops.Count > 0 && _answer.Orders.Any(o => o is Choice.Order or Choice.OrderTwo);
+    public bool PassesOverStop => Reasoning.Stops.Count > 0 && _answer.Ordered;
 
     /// <summary>A part that can hurt, ordered although these findings leave more doubt than its settle level allows; or a stop sign passed over.</summary>
     public bool Unsafe()

@@ -20,6 +20,9 @@ public abstract record Value
     /// <summary>A clue, by short name: said as its number and name on the bench.</summary>
     public sealed record OfClue(string Id) : Value;
 
+    /// <summary>Several clues, by short names: said like one, with commas and "and".</summary>
+    public sealed record OfClues(IReadOnlyList<string> Ids) : Value;
+
     /// <summary>A part, by short name.</summary>
     public sealed record OfPart(string Id) : Value;
 

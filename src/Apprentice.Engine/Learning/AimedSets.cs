@@ -38,6 +38,7 @@ public static class AimedSets
         Habit.WrongPoint => topic.Clues.Any(c => c.Shows is Shows.Measured { Slips.Count: > 0 }),
         Habit.MeasuresTwice or Habit.TakesNearer => HasFamily(topic, ClueFamily.Measured),
         Habit.HurtsOnThin or Habit.AsksThoughSafe or Habit.Forces => topic.Spares.Any(s => s.Hazard),
+        Habit.SkipsSafetyLook => topic.Clues.Any(c => c.Safety),
         _ => true,
     };
 

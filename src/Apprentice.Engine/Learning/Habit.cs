@@ -50,6 +50,9 @@ public enum Habit
 
     /// <summary>Forces a part that does not go.</summary>
     Forces,
+
+    /// <summary>Orders without the safety look.</summary>
+    SkipsSafetyLook,
 }
 
 /// <summary>What the log says of one habit of one person.</summary>

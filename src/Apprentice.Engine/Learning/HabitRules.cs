@@ -34,6 +34,7 @@ static class HabitRules
             (Habit.HurtsOnThin, Hurts(job)),
             (Habit.AsksThoughSafe, TooOften(job, hazard: true)),
             (Habit.Forces, Lines(job, hazard: true).Any() ? [job.Answer.Forced] : []),
+            (Habit.SkipsSafetyLook, SkipsLook(job)),
         ];
         return all.Select(a => (a.Habit, Shown: a.Shown.ToList())).Where(a => a.Shown.Count > 0).Select(a => new Observed.Pattern(a.Habit, a.Shown.Contains(true)));
     }
@@ -105,7 +106,7 @@ static class HabitRules
     static IEnumerable<bool> TooSoon(Watched job)
     {
         if (job.Grade.Path.Count > 0)
-            yield return !job.Ripe && (job.Answer.Parts.Any(p => p.Kind is not null) || job.Answer.Orders.Any(o => o is Choice.Order or Choice.OrderTwo));
+            yield return !job.Ripe && (job.Answer.Parts.Any(p => p.Kind is not null) || job.Answer.Ordered);
     }
 
     // Could show: all is settled beyond argument, no stop sign, and asking in place of ordering loses half of what a question costs or more. Shows: asked or waited on such a line.
@@ -125,7 +126,13 @@ static class HabitRules
     static IEnumerable<bool> Hurts(Watched job)
     {
         if (Lines(job, hazard: true).Any() && job.Grade.Path.Count > 0)
-            yield return job.Grade.SafetyError && !job.Answer.Forced && job.Answer.Orders.Any(o => o is Choice.Order or Choice.OrderTwo);
+            yield return job.Grade.SafetyError && !job.Answer.Forced && job.Answer.Ordered;
+    }
+
+    // Could show: something was ordered where a safety look is on offer and uses no question. Shows: a look was left out.
+    static IEnumerable<bool> SkipsLook(Watched job)
+    {
+        if (job.Answer.Ordered && job.Made.Job.Request.Questions is null && job.Made.Job.Bench.Any(c => job.ClueOf(c).Safety)) yield return job.Grade.SafetyLeft.Count > 0;
     }
 
     // Order lines with a spare that can hurt, or those without.

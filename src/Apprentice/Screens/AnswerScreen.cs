@@ -29,11 +29,11 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
         return new Page(
             Words.Of("answer.title", ("job", Form.On.Number)),
             JobCardBlocks.Right(Form.On, world.Who),
-            Question is { } question ? [.. Done(done), .. Ask(question, world.Plain)] : Review(done),
+            [.. Question is { } question ? [.. Done(done), .. Ask(question, world.Plain)] : Review(done), .. Found(world)],
             [
                 Question is null ? Words.Of("answer.key-hand-in") : Question.Scale ? Words.Of("answer.key-sure") : Digits(world),
                 .. Question is null ? Array.Empty<string>() : [Words.Of("key.enter-take")],
-                Words.Of("answer.key-bench"), Words.Of("key.pause"), Words.Of("key.help"),
+                Words.Of("answer.key-found"), Words.Of("answer.key-bench"), Words.Of("key.pause"), Words.Of("key.help"),
             ])
         {
             Foot = Note.Length > 0 && Cursor.Marked < 0 ? [new Block.Text(Note)] : [],
@@ -63,6 +63,7 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
     {
         _ when key.Press == Screens.Press.Enter && Cursor.Marked < 0 => Turn.To(this with { Note = Words.Of("answer.none-marked") }),
         'B' => Turn.To(Bench),
+        'F' or '*' => Turn.To(new NotedScreen(this with { Note = "" })),
         'H' when Question is null => HandIn(world),
         '+' when Question is { Scale: true } => Take(world, 9),
         _ when Question is { Scale: true } && key.Digit is { } digit and > 0 => Take(world, digit - 1),
@@ -96,6 +97,10 @@ sealed record AnswerScreen(AnswerForm Form, BenchScreen Bench, string Note = "")
         [new Row(" ", Cursor.Marked >= 0, [string.Concat(question.Options.Select((_, i) => Mark(i) + (i == 9 ? "+" : (i + 1).ToString()) + " ")) + "   " + (Cursor.Marked < 0 ? "" : question.Options[Cursor.Marked].Text)])]);
 
     string Mark(int option) => option == Cursor.Marked ? "  >" : "   ";
+
+    // In plain lines, and where not all of it fits, it is read when it is asked for.
+    IEnumerable<Block> Found(World world) =>
+        world.Plain || Noted.Of(Form.On) is not { } found ? [] : [new Block.Gap(Drop: true), new Block.Rule(Drop: true), found with { Drop = true }];
 
     List<Block> Review(List<AnswerQuestion> done) =>
     [

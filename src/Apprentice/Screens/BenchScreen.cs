@@ -82,7 +82,7 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         return line < 0 ? Turn.To(this) : Look(world, line, again: false);
     }
 
-    /// <summary>Takes a check. Where it is asked how sure the learner is, first what they hold for likeliest.</summary>
+    /// <summary>Takes a check. Where it is asked how sure the learner is, first what they hold for likeliest of the part of which this check tells most.</summary>
     /// <param name="world">What is known.</param>
     /// <param name="line">Line of the check.</param>
     /// <param name="again">True to take it once more.</param>
@@ -93,7 +93,8 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         if (On.Times(clue.Id) > 0 && !again) return Turn.To(here);
         if (On.Times(clue.Id) >= Engine.Cases.Case.LooksPerClue) return Turn.To(here with { Note = Words.Of("bench.enough") });
         if (On.Left <= 0) return Turn.To(here with { Note = Words.Of("bench.no-questions") });
-        if (On.Sat is null && On.Opinion is null && !clue.Safety && Opinion.IsAsked(world, On)) return Turn.To(new OpinionScreen(here, line, again) { Cursor = Cursor.None });
+        if (On.Sat is null && !clue.Safety && Opinion.IsAsked(world, On) && Opinion.PartAt(On, clue.Id) is var part && !string.Equals(part, On.Opinion?.Part, StringComparison.Ordinal))
+            return Turn.To(new OpinionScreen(here, line, again, part) { Cursor = Cursor.None });
         return (here.Scale(clue)?.Start() ?? here.Gauge(clue)?.Start() ?? here.Marking(clue)?.Start()) is { } screen ? Turn.To(screen) : here.Seeing(On.Looking(clue.Id));
     }
 
@@ -147,38 +148,9 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Rows(
         [
             .. On.OnOffer.Select(c => (string[])
-                [c.Name, c.Tool, Spoken.Minutes(On.MinutesOf(c)), Found(words, c)]),
+                [c.Name, c.Tool, Spoken.Minutes(On.MinutesOf(c)), Noted.Of(On, words, c)]),
             [Words.Of("bench.answer"), "", "", ""],
         ]));
-
-    string Found(TopicWords words, Clue clue)
-    {
-        var told = On.Made.Job.Told.Where(f => Is(f, clue)).Select(f => Words.Of("seen.told", ("seen", words.Seen(f))));
-        var asked = Phone && On.Made.Job.Told.Any(t => Is(t, clue));
-        var own = Runs(On.Findings.Skip(On.Made.Job.Told.Count).Where(f => Is(f, clue)).Select(words.Seen))
-            .Select((seen, i) => i == 0 && !asked ? seen : Words.Of("seen.again", ("seen", seen)));
-        var all = told.Concat(own).ToList();
-        if (all.Count == 0) return "";
-        return !Phone && On.Made.Job.Told.Any(f => Is(f, clue)) && all.Count > 1 ? $"{all[0]}; {Words.Of("seen.own", ("seen", string.Join("; ", all.Skip(1))))}" : string.Join("; ", all);
-    }
-
-    /// <summary>What was seen, the same again told once with how often.</summary>
-    static List<string> Runs(IEnumerable<string> seen)
-    {
-        List<(string Text, int Times)> runs = [];
-        foreach (var text in seen)
-        {
-            if (runs.Count > 0 && string.Equals(runs[^1].Text, text, StringComparison.Ordinal)) runs[^1] = (text, runs[^1].Times + 1);
-            else runs.Add((text, 1));
-        }
-
-        return [.. runs.Select(r => r.Times switch
-        {
-            1 => r.Text,
-            2 => Words.Of("seen.twice", ("seen", r.Text)),
-            _ => Words.Of("seen.times", ("seen", r.Text), ("n", r.Times)),
-        })];
-    }
 
     List<Block> Foot()
     {
@@ -215,6 +187,4 @@ sealed record BenchScreen(BenchJob On, IReadOnlyList<string> Help, string Note =
         Words.Of("bench.key-answer"), On.Sat is null ? Words.Of("bench.key-card") : "",
         Words.Of(On.Sat is null ? "key.back" : "sit.key-menu"), Words.Of("key.pause"), Words.Of("key.help"),
     ];
-
-    static bool Is(Finding finding, Clue clue) => string.Equals(finding.Clue, clue.Id, StringComparison.Ordinal);
 }

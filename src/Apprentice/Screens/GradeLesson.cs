@@ -11,9 +11,12 @@ namespace Apprentice.Screens;
 /// <param name="Section">Index of the section.</param>
 sealed record GradeLesson(string Why, string What, Lesson Lesson, int Section)
 {
-    /// <summary>The paragraphs for the marks that are not good, in the grade's order.</summary>
+    /// <summary>The paragraphs for safety looks left out of an order, then for the marks that are not good, in the grade's order.</summary>
     public static List<GradeLesson> Of(World world, GradeScreen grade) =>
-        [.. grade.Grade.Parts.Where(p => p.Word != MarkWord.Good).Select(p => Of(world, grade, p)).OfType<GradeLesson>()];
+    [
+        .. grade.Grade.SafetyLeft.Where(_ => grade.Given.With([]).Ordered).Select(c => Of(world, grade, Words.Of("card.left-out"), c, "safety")).OfType<GradeLesson>(),
+        .. grade.Grade.Parts.Where(p => p.Word != MarkWord.Good).Select(p => Of(world, grade, p)).OfType<GradeLesson>(),
+    ];
 
     static GradeLesson? Of(World world, GradeScreen grade, GradePart part)
     {
@@ -25,9 +28,14 @@ sealed record GradeLesson(string Why, string What, Lesson Lesson, int Section)
             Aspect.Stopping => ("overview", "when-it-is-not-settled"),
             _ => ("weighing", "two-that-do-not-go-together"),
         };
-        if (id is null || world.Library.OfClue(grade.On.Topic.Id, id) is not { } lesson) return null;
-        var section = lesson.SectionOf(anchor);
         var why = Words.Of("card.why", ("aspect", Words.Of($"aspect.{part.Aspect}")), ("mark", Words.Of($"mark.{part.Word}")));
+        return id is null ? null : Of(world, grade, why, id, anchor);
+    }
+
+    static GradeLesson? Of(World world, GradeScreen grade, string why, string id, string anchor)
+    {
+        if (world.Library.OfClue(grade.On.Topic.Id, id) is not { } lesson) return null;
+        var section = lesson.SectionOf(anchor);
         return new GradeLesson(why, $"{lesson.Title}: {lesson.Sections[section].Heading}", lesson, section);
     }
 

@@ -15,6 +15,8 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
     /// <summary>Where a grade that was opened again goes back to, or null for the list of past jobs.</summary>
     public Screen? Below { get; init; }
 
+    int Charted => Grade.Reasoning.Parts.ToList().IndexOf(GradeChart.First(On, Given, Grade));
+
     /// <inheritdoc/>
     public override bool Slow => true;
 
@@ -43,12 +45,13 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
                 new Block.Rule(),
                 new Block.Table([new(""), new(""), new("")], [.. Grade.Parts.Select(p => new Row("", Marked: false, Marks(p, telling)))]),
                 new Block.Rule(),
-                GradeChart.Of(On, Given, Grade, words),
+                GradeChart.Of(On, Grade, Grade.Reasoning.Parts[Charted], words),
                 .. Remarks(telling).SelectMany(r => new Block[] { new Block.Gap(Drop: true), new Block.Text(r) }),
             ],
             [
                 Words.Of("grade.keys-next"), Words.Of("grade.keys-why"), Words.Of("grade.keys-unused"), Words.Of("grade.keys-card"),
-                Words.Of("grade.keys-wrong"), .. Grade.Readings.Count > 0 ? [Words.Of("grade.keys-readings")] : Array.Empty<string>(), Words.Of("key.back"),
+                Words.Of("grade.keys-wrong"), .. Grade.Readings.Count > 0 ? [Words.Of("grade.keys-readings")] : Array.Empty<string>(),
+                .. Grade.Reasoning.Parts.Count > 1 ? [Words.Of("grade.keys-chart")] : Array.Empty<string>(), Words.Of("key.back"),
             ]);
     }
 
@@ -63,6 +66,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             'L' or '3' => Turn.To(new CardsScreen(here)),
             'X' or '4' => Turn.To(new WrongScreen(here)),
             'D' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
+            'C' or '6' when Grade.Reasoning.Parts.Count > 1 => Turn.To(new PartChartScreen(here, (Charted + 1) % Grade.Reasoning.Parts.Count)),
             _ when key.IsBack => Turn.To(Leave(world, Past ? Below ?? new PastScreen() : On.Session?.End ?? new HomeScreen())),
             _ when key.Press == Screens.Press.Enter => Past ? Turn.To(Below ?? new PastScreen()) : Next(world),
             _ => Turn.To(here),

@@ -69,7 +69,7 @@ static class Layout
         var room = size.Rows - 3 - keys.Count;
         var body = Body(page.Body, width, room - foot.Count - Math.Min(foot.Count, 1));
         if (body.Count + foot.Count + 1 <= room && foot.Count > 0) foot.Add(new Line(new string('-', width)));
-        else if (body.Count + foot.Count > room) body = Body([.. page.Body.Where(b => b is not (Block.Rule { Drop: true } or Block.Gap { Drop: true }))], width, room - foot.Count);
+        else if (body.Count + foot.Count > room) body = Body([.. page.Body.Where(b => b is not (Block.Rule { Drop: true } or Block.Gap { Drop: true } or Block.Table { Drop: true }))], width, room - foot.Count);
         return (body, foot, keys, room - foot.Count);
     }
 

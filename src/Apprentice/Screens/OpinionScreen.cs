@@ -6,8 +6,9 @@ namespace Apprentice.Screens;
 /// <param name="Bench">The bench.</param>
 /// <param name="Line">Line of the check that waits.</param>
 /// <param name="Again">True when the check is taken once more.</param>
+/// <param name="Of">Short name of the part.</param>
 /// <param name="Kind">The kind that was chosen, or null while it is asked.</param>
-sealed record OpinionScreen(BenchScreen Bench, int Line, bool Again, string? Kind = null) : ChoiceScreen
+sealed record OpinionScreen(BenchScreen Bench, int Line, bool Again, string Of, string? Kind = null) : ChoiceScreen
 {
     const string None = "none";
 
@@ -17,7 +18,7 @@ sealed record OpinionScreen(BenchScreen Bench, int Line, bool Again, string? Kin
     /// <inheritdoc/>
     public override bool Slow => true;
 
-    Engine.Topics.Part Part => Bench.On.Topic.Parts.First(p => string.Equals(p.Id, Bench.On.Want.Asks[0], StringComparison.Ordinal));
+    Engine.Topics.Part Part => Bench.On.Topic.Parts.First(p => string.Equals(p.Id, Of, StringComparison.Ordinal));
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
@@ -27,9 +28,9 @@ sealed record OpinionScreen(BenchScreen Bench, int Line, bool Again, string? Kin
             ? [new Block.Text(SureNowScreen.Question(Bench.On, Part.Id, kind)), new Block.Gap(), new Block.Text(Words.Of("now.scale"))]
             :
             [
-                new Block.Text(Words.Of("now.why")),
+                new Block.Text(Words.Of(Bench.On.Opinion is null ? "now.why" : "now.other")),
                 new Block.Gap(),
-                new Block.Text(Words.Of("now.which")),
+                new Block.Text(Words.Of("now.which", ("question", Part.Question))),
                 new Block.Gap(),
                 new Block.Table([new("")], Rows(Kinds().Select(k => (string[])[k.Name]))),
             ],

@@ -40,7 +40,11 @@ abstract record Block
     /// <summary>Rows in columns; a cell that is too long goes on in the next line.</summary>
     /// <param name="Columns">Columns, from left to right.</param>
     /// <param name="Rows">Rows, each with a cell a column.</param>
-    public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block;
+    public sealed record Table(IReadOnlyList<Column> Columns, IReadOnlyList<Row> Rows) : Block
+    {
+        /// <summary>True when all of it may be left out where the page is longer than the window.</summary>
+        public bool Drop { get; init; }
+    }
 
     /// <summary>A drawing that fills what the rest of the body leaves free; at most one a page.</summary>
     /// <param name="Draw">Draws to a width and a number of rows (it may take fewer, and more where there is too little room).</param>

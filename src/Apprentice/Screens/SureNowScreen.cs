@@ -16,7 +16,11 @@ sealed record SureNowScreen(BenchScreen Bench) : Screen
     public static int? TenthsOf(Input key) => key.Letter == '+' ? Certain : key.Digit;
 
     /// <summary>The question how many of ten such bikes are of a kind.</summary>
-    public static string Question(BenchJob on, string part, string kind) => Words.Of("now.sure", ("kind", new TopicWords(on.Topic).Kind(part, kind)));
+    public static string Question(BenchJob on, string part, string kind)
+    {
+        var words = new TopicWords(on.Topic);
+        return Words.Of("now.sure", ("part", words.Part(part)), ("kind", words.Kind(part, kind)));
+    }
 
     /// <inheritdoc/>
     public override Page Show(World world)

@@ -17,4 +17,13 @@ public sealed class QuestionBankTests
         var faults = TopicReader.Read($"question-bank/{file}", File.ReadAllText(Path.Combine(Folder, file)), Corpus.Sources).Faults;
         Assert.True(faults.Count == 0, string.Join('\n', faults));
     }
+
+    // No belief hears what the customer says when they order, so how the old tyre sits, which tells of a tyre for another rim, is no matter for it: it is told under "What is told first".
+    [Fact]
+    public void No_customer_says_in_passing_how_the_old_tyre_sits()
+    {
+        var says = Corpus.Topic("rim-size").Wants.SelectMany(w => w.Says).ToList();
+        Assert.NotEmpty(says);
+        Assert.DoesNotContain(says, s => s.Split(' ', '.', ',', '?', '"').Intersect(["sat", "sit", "sits", "loose", "tight"], StringComparer.OrdinalIgnoreCase).Any());
+    }
 }

@@ -14,16 +14,29 @@ public sealed class ObservationsTests
 
     public static TheoryData<string> Topics => ["folding-bar", "rim-size", "bottom-bracket"];
 
-    // Whoever goes the engine's own path and says what it says shows every skill and no habit.
+    // Whoever goes the engine's own path, safety looks first, and says what it says shows every skill and no habit.
     [Theory]
     [MemberData(nameof(Topics))]
     public void Going_the_engines_path_shows_no_habit(string topic)
     {
-        var observed = Watch(topic, (bench, made) => Honest(bench, made, bench.PathOf(made)));
+        var observed = Watch(topic, Safely);
         Assert.DoesNotContain(observed.OfType<Observed.Pattern>(), p => p.Shown);
         Assert.Contains(observed, o => o is Observed.Pattern);
         Assert.All(observed.OfType<Observed.Mark>(), m => Assert.True(m.Right, m.ToString()));
         Assert.Contains(observed.OfType<Observed.Mark>(), m => m.Skill.Sort == SkillSort.Clue);
+    }
+
+    [Theory]
+    [MemberData(nameof(Topics))]
+    public void Ordering_without_the_safety_look_is_a_habit_whatever_the_bike_is_like(string topic)
+    {
+        List<bool> Shown(Func<Workbench, Case, Answer> answering) =>
+            [.. Watch(topic, answering).OfType<Observed.Pattern>().Where(p => p.Habit == Habit.SkipsSafetyLook).Select(p => p.Shown)];
+        Assert.Contains(true, Shown((bench, made) => Honest(bench, made, bench.PathOf(made))));
+        Assert.DoesNotContain(false, Shown((bench, made) => Honest(bench, made, bench.PathOf(made))));
+        Assert.Contains(false, Shown(Safely));
+        Assert.DoesNotContain(true, Shown(Safely));
+        Assert.Empty(Shown((bench, made) => Waiting(Honest(bench, made, bench.PathOf(made)))));
     }
 
     [Theory]
@@ -90,6 +103,15 @@ public sealed class ObservationsTests
             Parts = [.. reasoning.Parts.Select(p => new PartAnswer(p.Part, p.Settled || naming ? p.Classes[p.Leading].Kinds[0] : null, Tenths(p.Highest)))],
             Orders = [.. reasoning.Decisions.Select(d => d.Options.First(o => naming ? o.Choice is Choice.Order or Choice.Ask : o.Choice is not Choice.Wait).Choice)],
         };
+    }
+
+    // The engine's path after the safety looks; where questions are counted, without them.
+    static Answer Safely(Workbench bench, Case made)
+    {
+        var path = bench.PathOf(made);
+        if (made.Job.Request.Questions is not null) return Honest(bench, made, path);
+        var looks = made.Job.Bench.Where(c => bench.Topic.Clues.First(x => x.Id == c).Safety).Select(c => made.Look(c, 0));
+        return Honest(bench, made, [.. made.Job.Told, .. looks, .. path.Skip(made.Job.Told.Count)]);
     }
 
     static List<Look> Looks(Case made, IReadOnlyList<Finding> findings)

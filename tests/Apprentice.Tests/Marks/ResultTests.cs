@@ -2,7 +2,11 @@ using System.Globalization;
 using System.Text.RegularExpressions;
 using Apprentice.Content.Marks;
 using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Cases;
+using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
 using Apprentice.Reports;
 using Apprentice.Screens;
 using Apprentice.Screens.Assess;
@@ -30,6 +34,28 @@ public sealed partial class ResultTests
     {
         var talk = Of(name);
         foreach (var size in Sizes) Golden.Same($"{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
+    }
+
+    // The record is made when a paper is marked, so nothing is told of the look before; the mark is as without it.
+    [Theory]
+    [InlineData(false, true, true)]
+    [InlineData(true, true, false)]
+    [InlineData(false, false, false)]
+    public void A_record_tells_of_an_order_without_the_safety_look_and_of_nothing_else(bool looked, bool ordered, bool told)
+    {
+        var bench = Corpus.Bench("rim-size");
+        var request = new CaseRequest("own", "tyre", null, Selection.AsTheyCome, Channel.Bench);
+        var made = Enumerable.Range(1, 99).Select(s => bench.Make(request, (ulong)s)).OfType<Case>().First(c => c.Look("rim-wall", 0).Seen is Seen.Named { Id: "sound" });
+        var sat = new SittingJob(1)
+        {
+            Looks = [.. made.Job.Bench.Where(c => looked || c != "rim-wall").Select(c => new Look(c, 0))],
+            Given = new Given([new PartAnswer("rim", "622", 9)], [ordered ? new Choice.Order("tyre-622") : new Choice.Ask()], null, null, null, Forced: false),
+        };
+        var family = new JobFamily(bench.Topic.Id, "own", "tyre", null, Selection.AsTheyCome, Channel.Bench, Safety: true);
+        var record = JobRecord.Of(bench, made, family, sat, bench.Grade(made, sat.Given.With(sat.Looks)));
+        var figures = new RecordTelling([bench.Topic]).Figures(record);
+        Assert.Equal(told, figures.Contains("Ordered without Safety look at the rim's side. It changes no mark, but such a look comes first: what it may find can hurt someone."));
+        Assert.Equal(told, figures.Any(f => f.StartsWith("Ordered without", StringComparison.Ordinal)));
     }
 
     // A hand that has the printout alone: it reads the figures, does the sum, and compares. Figures are printed to a tenth of a bike and a hundredth of money.

@@ -1,4 +1,6 @@
+using Apprentice.Engine.Cases;
 using Apprentice.Engine.Learning;
+using Apprentice.Engine.Topics;
 using Apprentice.Screens;
 using Apprentice.Tests.Screens;
 
@@ -52,6 +54,34 @@ public sealed class SureNowTests
         Assert.DoesNotContain(Enumerable.Range(31, 300), j => TrustAsks.Asked(history, null, j));
     }
 
+    // Shell and crank are asked: the shell's width tells of the shell, the pedal's thread of the crank.
+    [Fact]
+    public void The_question_is_about_the_part_of_which_the_check_tells_most_and_the_record_names_it()
+    {
+        var talk = AskedOfTwo();
+        void Take(string clue) => talk.Keys($"{((BenchScreen)talk.Screen).On.Made.Job.Bench.ToList().IndexOf(clue) + 1}{{Enter}}");
+        Take("width");
+        Assert.Equal("shell", Assert.IsType<OpinionScreen>(talk.Screen).Of);
+        talk.Keys("1{Enter}57");
+        Take("over-pedal");
+        Assert.Equal("crank", Assert.IsType<OpinionScreen>(talk.Screen).Of);
+        Assert.Contains("tells most about another part", talk.Text, StringComparison.Ordinal);
+        Same("opinion-other", talk);
+        talk.Keys("268");
+        Assert.Equal([("shell", 0), ("crank", 1)], talk.Entries.Select(e => e.What).OfType<LogEntry.Updated>().Select(u => (u.Part, u.Look)));
+    }
+
+    static Talk AskedOfTwo()
+    {
+        var bench = Corpus.Bench("bottom-bracket");
+        var request = new CaseRequest("own", "both", null, Selection.AsTheyCome, Channel.Bench, null, null);
+        var luck = Enumerable.Range(1, 99).First(l => TrustAsks.Asked(History.Of([new(Lives.Start, new LogEntry.Began(l)), .. Lives.TenthDay().Skip(1)]), "Sam", 31));
+        List<Logged> log = [new(Lives.Start, new LogEntry.Began(luck)), .. Lives.TenthDay().Skip(1)];
+        Lives.Add(log, new LogEntry.JobStarted(31, "Sam", bench.Topic.Id, bench.Topic.Version, 4, request, Guided: false, 1));
+        var made = bench.Make(request, 4) ?? throw new InvalidOperationException();
+        return new Talk(log, [bench.Topic]).At(BenchScreen.Of(new BenchJob(31, bench, made, Guided: false, 1, [])));
+    }
+
     static void Same(string name, Talk talk)
     {
         foreach (var size in (PageSize[])[new(80, 24), new(60, 20), new(120, 40)]) Golden.Same($"{name}-{size.Columns}x{size.Rows}", talk.TextAt(size));
@@ -65,7 +95,7 @@ public sealed class SureNowTests
             List<Logged> log = [new(Lives.Start, new LogEntry.Began(luck)), .. Lives.TenthDay().Skip(1)];
             if (!TrustAsks.Asked(History.Of(log), "Sam", 31)) continue;
             var talk = new Talk(log, [Corpus.Sample]).Keys("1");
-            if (talk.Screen is BenchScreen { On: { ReadsScales: false, Left: null } } || talk.Screen is BenchScreen { On.Offer: Engine.Topics.Channel.Photo }) return talk;
+            if (talk.Screen is BenchScreen { On: { ReadsScales: false, Left: null } } || talk.Screen is BenchScreen { On.Offer: Channel.Photo }) return talk;
         }
 
         throw new InvalidOperationException();
