@@ -24,6 +24,9 @@ sealed record OwnBike(
     // Judgement: a twentieth of what one open yes or no is worth.
     const double LeastBits = 0.05;
 
+    // Judgement: a cap is taken off at home, a wheel only when one wants to.
+    const double MostMinutesBare = 1;
+
     /// <summary>The topic.</summary>
     public Topic Topic => Bench.Topic;
 
@@ -56,10 +59,11 @@ sealed record OwnBike(
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
         if (reasoning.Ripe && !further && reasoning.Decisions.All(IsOrder)) return null;
-        var left = reasoning.Next.Where(n => Times(n.Clue) < Readings).Select(n => (Clue: Clue(n.Clue), n.Bits));
+        var left = reasoning.Next.Where(n => Times(n.Clue) < Readings);
 
-        // Once the engine finds no check worth its minutes, only what needs nothing taken off and still tells something is asked; the rest with a key.
-        return left.FirstOrDefault(c => !reasoning.Ripe || further || (c.Clue.Access is null && c.Bits >= LeastBits)).Clue;
+        // Once the engine finds no check worth its minutes, only what is quickly bare and by itself still tells something is asked; the rest with a key.
+        var next = left.FirstOrDefault(n => !reasoning.Ripe || further || (n.With is null && n.Bits >= LeastBits && IsQuicklyBare(Clue(n.Clue))));
+        return next is null ? null : Clue(next.Clue);
     }
 
     /// <summary>Checks that the tools at hand do not allow and that would tell most: at most two, and none once all is settled.</summary>
@@ -122,6 +126,8 @@ sealed record OwnBike(
             { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below) { Cursor = Cursor.None },
         };
     }
+
+    bool IsQuicklyBare(Clue clue) => clue.Access is null || Topic.Accesses.First(a => Same(a.Id, clue.Access)).Minutes <= MostMinutesBare;
 
     static bool IsOrder(LineDecision decision) => decision.Best.Choice is Choice.Order or Choice.OrderTwo;
 

@@ -198,6 +198,43 @@ public sealed class OwnBikeTests
         Assert.Contains(end.Paragraphs, p => p.StartsWith("With other tools these checks would tell more:", StringComparison.Ordinal) && p.Contains("(caliper)", StringComparison.Ordinal));
     }
 
+    // The teeth tell nothing of the crank's fixing by themselves: the engine ranks them for the sake of the look under the cap.
+    [Fact]
+    public void A_left_crank_is_asked_for_the_end_of_its_axle_and_not_for_its_teeth()
+    {
+        var topic = Corpus.Topic("crank");
+        var talk = new Talk([topic]);
+        var bike = new OwnBike(new Workbench(topic), topic.Wants.First(w => w.Id == "left"), "own", 2, [], [], null).Found("rock", new Seen.Named("firm"));
+        talk.At(bike.Found("sort", new Seen.Named("roadster")).Screen(new HomeScreen()));
+        Assert.Equal("end-shape", Assert.IsType<OwnPickScreen>(talk.Screen).ClueId);
+        var asked = new List<string>();
+        for (var n = 0; n < 12 && talk.Screen is OwnPickScreen pick; n++)
+        {
+            asked.Add(pick.ClueId);
+            talk.Keys("0");
+        }
+
+        Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.DoesNotContain("teeth", asked);
+    }
+
+    [Fact]
+    public void A_tube_is_not_asked_about_its_spokes()
+    {
+        var topic = Corpus.Topic("spokes-valves");
+        var bike = new OwnBike(new Workbench(topic), topic.Wants.First(w => w.Id == "tube"), "own", 2, [], [], null).Found("rim-look", new Seen.Named("sound"));
+        var talk = new Talk([topic]).At(bike.Screen(new HomeScreen()));
+        var asked = new List<string>();
+        for (var n = 0; n < 12 && talk.Screen is OwnPickScreen pick; n++)
+        {
+            asked.Add(pick.ClueId);
+            talk.Keys(pick.ClueId is "valve-look" ? "1" : "0");
+        }
+
+        Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.DoesNotContain(asked, c => c is "feel" or "said");
+    }
+
     [Fact]
     public void A_check_behind_a_remover_is_not_asked_of_a_rule()
     {
