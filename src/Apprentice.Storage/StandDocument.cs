@@ -43,18 +43,6 @@ static class StandDocument
             ["held"] = AssessFields.Many(e.Held, StandFields.Of),
         },
         LogEntry.BikeQuestioned e => new() { ["bike"] = e.Bike, ["person"] = e.Person, ["topic"] = e.Topic, ["text"] = e.Text },
-        LogEntry.WalkBegun e => new()
-        {
-            ["person"] = e.Person,
-            ["topic"] = e.Topic,
-            ["version"] = e.Version,
-            ["want"] = e.Want,
-            ["provenance"] = e.Provenance,
-            ["tools"] = e.Tools,
-        },
-        LogEntry.WalkFound e => new() { ["person"] = e.Person, ["finding"] = JobFields.Of(e.Finding) },
-        LogEntry.WalkStruck e => new() { ["person"] = e.Person },
-        LogEntry.WalkEnded e => new() { ["person"] = e.Person },
         _ => LeadFields(entry),
     };
 
@@ -72,11 +60,6 @@ static class StandDocument
         nameof(LogEntry.BikeConfirmed) => new LogEntry.BikeConfirmed(
             d["bike"].AsInt32, d["topic"].AsString, d["version"].AsString, StandFields.ToTruth(d["truth"].AsDocument), AssessFields.Many(d["held"], StandFields.ToHeld)),
         nameof(LogEntry.BikeQuestioned) => new LogEntry.BikeQuestioned(d["bike"].AsInt32, JobFields.Text(d["person"]), d["topic"].AsString, d["text"].AsString),
-        nameof(LogEntry.WalkBegun) => new LogEntry.WalkBegun(
-            JobFields.Text(d["person"]), d["topic"].AsString, d["version"].AsString, d["want"].AsString, d["provenance"].AsString, d["tools"].AsInt32),
-        nameof(LogEntry.WalkFound) => new LogEntry.WalkFound(JobFields.Text(d["person"]), JobFields.ToFinding(d["finding"].AsDocument)),
-        nameof(LogEntry.WalkStruck) => new LogEntry.WalkStruck(JobFields.Text(d["person"])),
-        nameof(LogEntry.WalkEnded) => new LogEntry.WalkEnded(JobFields.Text(d["person"])),
         _ => LeadWhat(kind, d),
     };
 
