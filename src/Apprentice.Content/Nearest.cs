@@ -12,6 +12,9 @@ public static class Nearest
     public static IReadOnlyList<string> Of(string word, IEnumerable<string> names, int count) =>
         [.. names.Distinct(StringComparer.Ordinal).OrderBy(name => Distance(Short(word), Short(name))).Take(count)];
 
+    /// <summary>How many edits part a word from the nearest of some names; case does not count.</summary>
+    public static int Edits(string word, IEnumerable<string> names) => names.Select(name => Distance(Short(word), Short(name))).DefaultIfEmpty(int.MaxValue).Min();
+
     /// <summary>The names as a list in a sentence: "bar, stem or lever".</summary>
     public static string Or(IReadOnlyList<string> names) =>
         names.Count < 2 ? string.Concat(names) : $"{string.Join(", ", names.Take(names.Count - 1))} or {names[^1]}";

@@ -55,7 +55,7 @@ static class EntryDocument
         LogEntry.LessonQuestioned e => new() { ["person"] = e.Person, ["lesson"] = e.Lesson, ["section"] = e.Section, ["text"] = e.Text },
         LogEntry.Paused e => new() { ["job"] = e.Job is { } job ? job : BsonValue.Null },
         LogEntry.WorkshopSet e => new() { ["name"] = e.Name, ["lead"] = e.Lead, ["topics"] = new BsonArray(e.Topics.Select(t => new BsonValue(t))) },
-        _ => DrillDocument.Fields(entry) ?? LearningDocument.Fields(entry) ?? AssessDocument.Fields(entry) ?? StandDocument.Fields(entry) ?? throw new UnreachableException(),
+        _ => DrillDocument.Fields(entry) ?? LearningDocument.Fields(entry) ?? AssessDocument.Fields(entry) ?? StandDocument.Fields(entry) ?? WalkDocument.Fields(entry) ?? throw new UnreachableException(),
     };
 
     static LogEntry What(BsonDocument d) => d["kind"].AsString switch
@@ -80,6 +80,6 @@ static class EntryDocument
         nameof(LogEntry.Paused) => new LogEntry.Paused(d["job"].IsNull ? null : d["job"].AsInt32),
         nameof(LogEntry.WorkshopSet) => new LogEntry.WorkshopSet(
             d["name"].AsString, d["lead"].AsString, [.. d["topics"].AsArray.Select(t => t.AsString)]),
-        var other => DrillDocument.What(other, d) ?? LearningDocument.What(other, d) ?? AssessDocument.What(other, d) ?? StandDocument.What(other, d) ?? throw new FormatException($"Unknown kind {other}."),
+        var other => DrillDocument.What(other, d) ?? LearningDocument.What(other, d) ?? AssessDocument.What(other, d) ?? StandDocument.What(other, d) ?? WalkDocument.What(other, d) ?? throw new FormatException($"Unknown kind {other}."),
     };
 }

@@ -5,11 +5,30 @@ public static class LessonSearch
 {
     const int Around = 60;
 
+    // Judgement: one slip in a short word and two in a longer one; in a word of three letters any slip makes another word.
+    const int ShortWord = 4;
+    const int LongWord = 7;
+
     /// <summary>Words of the glossary that match, by name, other name or meaning.</summary>
     public static IReadOnlyList<GlossaryWord> Words(Library library, string query)
     {
         var asked = Asked(query);
         return asked.Count == 0 ? [] : [.. library.Glossary.Words.Where(w => asked.All(a => w.All.Append(w.Meaning).Any(text => Has(text, a))))];
+    }
+
+    /// <summary>Words of the glossary that have a name, or a word of a name, nearly as it was typed: for what was misspelt. Nearest first.</summary>
+    /// <param name="library">Where to search.</param>
+    /// <param name="query">What was typed.</param>
+    /// <param name="most">At most so many.</param>
+    public static IReadOnlyList<GlossaryWord> Near(Library library, string query, int most)
+    {
+        var asked = query.Trim();
+        var slips = asked.Any(char.IsDigit) || asked.Length < ShortWord ? 0 : asked.Length < LongWord ? 1 : 2;
+        return
+        [
+            .. library.Glossary.Words.Select(w => (Word: w, Edits: Nearest.Edits(asked, w.All.SelectMany(n => Asked(n).Append(n)))))
+                .Where(p => p.Edits > 0 && p.Edits <= slips).OrderBy(p => p.Edits).Select(p => p.Word).Take(most),
+        ];
     }
 
     /// <summary>Sections that match, titles and headings first, then in the order of contents.</summary>

@@ -104,6 +104,10 @@ public static class PersonEntries
             LogEntry.RealPartRead e => Is(e.Person),
             LogEntry.RealTried e => Is(e.Person),
             LogEntry.ReportShown e => Is(e.Person),
+            LogEntry.WalkBegun e => Is(e.Person),
+            LogEntry.WalkFound e => Is(e.Person),
+            LogEntry.WalkStruck e => Is(e.Person),
+            LogEntry.WalkEnded e => Is(e.Person),
             _ => false,
         };
 

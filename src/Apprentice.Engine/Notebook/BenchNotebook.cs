@@ -36,6 +36,12 @@ public sealed record BenchNotebook
     /// <summary>Practice on real bikes.</summary>
     public ImmutableList<LogEntry.RealTried> Tried { get; private init; } = [];
 
+    ImmutableDictionary<string, Walk> Walks { get; init; } = ImmutableDictionary<string, Walk>.Empty;
+
+    /// <summary>The walk round an own bike that a person has not ended, or null.</summary>
+    /// <param name="person">A name, or null for nobody known.</param>
+    public Walk? WalkOf(string? person) => Walks.GetValueOrDefault(Walk.Key(person));
+
     /// <summary>The number of the next bike.</summary>
     public int NextBike => Bikes.Count + 1;
 
@@ -82,6 +88,7 @@ public sealed record BenchNotebook
         LogEntry.RateApproved approved => this with { Approved = Approved.Add(approved) },
         LogEntry.CaseTaken taken => this with { Taken = Taken.RemoveAll(c => c.Key == taken.Case.Key).Add(taken.Case) },
         LogEntry.RealTried tried => this with { Tried = Tried.Add(tried) },
+        LogEntry.WalkBegun or LogEntry.WalkFound or LogEntry.WalkStruck or LogEntry.WalkEnded => this with { Walks = Walk.With(Walks, entry.What) },
         _ => this,
     };
 

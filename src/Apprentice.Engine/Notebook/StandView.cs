@@ -69,9 +69,12 @@ public sealed record StandView(Workbench Bench, Bike Bike, LogEntry.BikeAsked As
     // Alike names for unlike sorts of bike are not carried over.
     bool Holds(BikeFinding found)
     {
-        if (found.Topic == Asked.Topic) return Topic.Clues.Any(c => c.Id == found.Finding.Clue && Knows(c, found.Finding));
+        if (found.Topic == Asked.Topic) return Has(Topic, found.Finding);
         return found.Words is { Length: > 0 } said && Topic.Clues.FirstOrDefault(c => c.Id == found.Finding.Clue) is { Node: Node.OfLine or Node.OfDate } clue && TextOf(clue, found.Finding) == said;
     }
+
+    /// <summary>True when a topic still has the clue of a finding, seen that way, and what was found of it.</summary>
+    public static bool Has(Topic topic, Finding finding) => topic.Clues.Any(c => c.Id == finding.Clue && Knows(c, finding));
 
     static bool Knows(Clue clue, Finding finding) => clue.Channels.Any(c => c.Channel == finding.Channel) && finding.Seen switch
     {

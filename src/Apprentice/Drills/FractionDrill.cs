@@ -43,11 +43,14 @@ sealed record FractionDrill() : DrillSkill("fractions", "drill.fractions", "dril
         Prompt = Words.Of("drill.fractions-mm", ("fraction", Fraction(sixteenths))),
         Beside = Words.Of("drill.fractions-beside"),
         Example = "12.7",
-        Parse = text => LengthText.TryParseTyped(text, out var mm) ? mm : null,
+        Parse = InMm,
         Right = sixteenths * Inch / 16,
         Tolerance = 0.25,
         Why = Words.Of("drill.fractions-times", ("fraction", Fraction(sixteenths)), ("sixteenths", sixteenths), ("mm", Mm(sixteenths))),
     };
+
+    // Nobody answers with the question itself: inches are not taken.
+    static double? InMm(string text) => !text.Any(c => c is '/' or 'i' or 'I' or '"' or '”' or '″') && LengthText.TryParseTyped(text, out var mm) ? mm : null;
 
     // Beside the right one stand its neighbours, and what comes of taking the top of the fraction for something else.
     static DrillItem.Pick Pick(Engine.Quantities.Rng rng, int sixteenths, Func<int, string> say, string prompt, string why)

@@ -89,12 +89,13 @@ sealed record GlanceDrill() : DrillSkill("glance", "drill.glance", "drill.glance
     static DrawnLook LookOf(TopicDrawing drawing, DrawnChoice choice) =>
         TopicDrawing.Look(choice.IsFinding ? drawing.Findings : drawing.Kinds, choice.Id) ?? throw new InvalidOperationException($"{drawing.Id} has no {choice.Id}.");
 
+    // A drawing with datums is there to be measured: what differs in its sizes alone has a rule to tell it, not the eye.
     static bool IsSeen(Topic topic, TopicDrawing drawing, DrawnLook one, DrawnLook two)
     {
         var (first, second) = (DrawnPart.Of(topic, drawing.Id, Choice(drawing, one)), DrawnPart.Of(topic, drawing.Id, Choice(drawing, two)));
         if (first.Points.Count == 0 || second.Points.Count == 0) return false;
         return Cells(first, second) >= LeastCells
-            && (HasOtherShape(one, two) || first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen));
+            && (HasOtherShape(one, two) || (drawing.Datums.Count == 0 && first.Points.Keys.Where(second.Points.ContainsKey).Any(p => Place(first, p).To(Place(second, p)) >= Seen)));
     }
 
     // Characters of the usual picture in which one has clearly more ink: a line that is moved by a dot is not seen.

@@ -11,6 +11,7 @@ sealed record VernierDrill() : DrillSkill("vernier", "drill.vernier", "drill.ver
     const string Plain = "plain";
     const string Zero = "zero";
     const int Lines = Scale.Vernier.Lines;
+    const int LinesAFigure = Lines / 10;
     const int LeastMm = 6;
     const int MostMm = 60;
     const int MostZero = 4;
@@ -48,11 +49,14 @@ sealed record VernierDrill() : DrillSkill("vernier", "drill.vernier", "drill.ver
         var shown = steps + zero;
         var why = shown % Lines == 0
             ? Words.Of("drill.vernier-why-on", ("whole", shown / Lines), ("shown", Mm(shown)))
-            : Words.Of("drill.vernier-why", ("whole", shown / Lines), ("line", shown % Lines), ("step", Mm(1)), ("shown", Mm(shown)));
+            : Words.Of("drill.vernier-why", ("whole", shown / Lines), ("at", At(shown % Lines)), ("line", shown % Lines), ("step", Mm(1)), ("shown", Mm(shown)));
         if (zero != 0) why += " " + Words.Of("drill.vernier-why-zero", ("zero", Mm(zero)), ("right", Mm(steps)));
         if (zero != 0 && Math.Abs(off - zero) < 0.5) why = Words.Of("drill.vernier-forgot") + " " + why;
         return new DrillVerdict(Math.Abs(off) < 0.5, why);
     }
+
+    // The vernier's figures are tenths, and stand at every second line.
+    static string At(int line) => Words.Of(line % LinesAFigure == 0 ? "drill.vernier-at" : "drill.vernier-after", ("figure", line / LinesAFigure));
 
     static string Mm(int steps) => ((double)steps / Lines).ToString("0.00");
 }

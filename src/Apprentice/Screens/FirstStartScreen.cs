@@ -26,7 +26,7 @@ sealed record FirstStartScreen : ChoiceScreen
                 new Block.Gap(),
                 new Block.Text(Words.Of("first.ask")),
                 new Block.Gap(),
-                new Block.Table([new(""), new("")], Rows(Choices.Select(c => (string[])[Words.Of($"first.{c}"), Words.Of($"first.{c}-note")]))),
+                new Block.Table([new(""), new("")], Rows(Choices.Select(c => (string[])[Words.Of($"first.{c}"), Words.Of(c is "own" && OwnBike.Open(world) is not null ? "own.open-note" : $"first.{c}-note")]))),
                 new Block.Gap(),
                 new Block.Text(Words.Of("first.local")),
             ],
@@ -39,7 +39,7 @@ sealed record FirstStartScreen : ChoiceScreen
     protected override Turn Take(World world, int line) => line switch
     {
         0 => Start.Job(world),
-        1 => Turn.To(OwnTopicScreen.Of(world, this)),
+        1 => Turn.To(OwnGoOnScreen.Of(world, this)),
         2 => Turn.To(new WorkshopNameScreen(this)),
         _ => Turn.To(ExampleScreen.Of(world)),
     };

@@ -10,14 +10,18 @@ namespace Apprentice.Screens;
 /// <param name="Below">The search.</param>
 sealed record FoundScreen(string Text, IReadOnlyList<GlossaryWord> Found, IReadOnlyList<Hit> Hits, SearchScreen Below) : ChoiceScreen
 {
+    /// <summary>True for words that are nearly what was typed.</summary>
+    public bool IsNear { get; init; }
+
     /// <inheritdoc/>
     public override int? Job => Below.Job;
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
-        Words.Of("search.found", ("text", Text)),
+        IsNear ? Words.Of("search.title") : Words.Of("search.found", ("text", Text)),
         world.Who,
         [
+            .. IsNear ? [new Block.Text(Words.Of("search.near", ("text", Text))), new Block.Gap()] : Array.Empty<Block>(),
             new Block.Table([new(""), new("")],
                 Rows(
                 [

@@ -39,7 +39,7 @@ sealed record HomeScreen(string Note = "") : ChoiceScreen
         0 => Start.Open(world) is null ? Start.Today(world) : GoOn(world),
         1 => Turn.To(new ChooseScreen()),
         2 => Start.Today(world, Short),
-        3 => Turn.To(IsStand(world) ? new StandScreen(this with { Note = "" }) : OwnTopicScreen.Of(world, this)),
+        3 => Turn.To(IsStand(world) ? new StandScreen(this with { Note = "" }) : OwnGoOnScreen.Of(world, this)),
         4 => Turn.To(new DrillsScreen(this with { Note = "" })),
         5 => Turn.To(new LessonsScreen(this)),
         6 => LookOutScreen.Open(world),

@@ -10,8 +10,9 @@ namespace Apprentice.Screens;
 /// <param name="Asked">The question.</param>
 /// <param name="Below">The lesson.</param>
 /// <param name="Kind">The kind chosen, or null before.</param>
-/// <param name="Tenths">How sure, or null before.</param>
-sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, string? Kind = null, int? Tenths = null) : ChoiceScreen
+/// <param name="Tenths">How sure, or null before; 0 for not settled, where it is not asked.</param>
+/// <param name="Note">A sentence about the last key, or empty.</param>
+sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, string? Kind = null, int? Tenths = null, string Note = "") : ChoiceScreen
 {
     const string Open = "open";
 
@@ -31,23 +32,30 @@ sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, 
         Below.Lesson.Title,
         Words.Of("try.title"),
         [.. Found(), new Block.Rule(Drop: true), .. Kind is null ? Which() : Tenths is null ? Sure() : Reply()],
-        [Tenths is not null ? Words.Of("lesson.key-back-to") : Kind is null ? Digits(world) : Words.Of("answer.key-sure"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
+        [
+            .. Tenths is not null ? [Words.Of("lesson.key-back-to")] : (string[])[Kind is null ? Digits(world) : Words.Of("answer.key-sure"), Words.Of("key.enter-take")],
+            Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help"),
+        ])
+    {
+        Foot = Note.Length > 0 && Cursor.Marked < 0 ? [new Block.Text(Note)] : [],
+    };
 
     /// <inheritdoc/>
     protected override int Count(World world) => Kind is null ? Part.Kinds.Count + 1 : Tenths is null ? 10 : 0;
 
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => Turn.To(Kind is null
-        ? this with { Kind = line < Part.Kinds.Count ? Part.Kinds[line].Id : Open, Cursor = Cursor.None }
+        ? line < Part.Kinds.Count ? this with { Kind = Part.Kinds[line].Id, Cursor = Cursor.None, Note = "" } : this with { Kind = Open, Tenths = 0 }
         : this with { Tenths = line + 1 });
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => Turn.To(Tenths is not null || Kind is null ? Below : this with { Kind = null, Cursor = Cursor.None });
+    protected override Turn Back(World world) => Turn.To(Tenths is not null || Kind is null ? Below : this with { Kind = null, Cursor = Cursor.None, Note = "" });
 
     /// <inheritdoc/>
     protected override Turn? Other(World world, Input key)
     {
         if (Tenths is not null && key.Press == Screens.Press.Enter) return Turn.To(Below);
+        if (key.Press == Screens.Press.Enter && Cursor.Marked < 0) return Turn.To(this with { Note = Words.Of("answer.none-marked") });
         if (Kind is null || Tenths is not null) return null;
         return key.Letter == '+' ? Take(world, 9) : key.Digit is { } n and > 0 ? Take(world, n - 1) : null;
     }
@@ -64,7 +72,7 @@ sealed record LessonTryScreen(Workbench Bench, TryIt Asked, LessonScreen Below, 
         [new Block.Text(Asked.Question), new Block.Text(Part.Question), new Block.Table([new("")], Rows([.. Part.Kinds.Select(k => (string[])[k.Name]), [Words.Of("answer.not-settled")]]))];
 
     IEnumerable<Block> Sure() =>
-        [new Block.Text(Words.Of("try.sure")), new Block.Table([new("")], [.. Enumerable.Range(1, 9).Select(n => Tenth($"{n}", n, Words.Of("answer.tenths", ("n", n)))), Tenth("+", 10, Words.Of("answer.as-certain"))])];
+        [new Block.Text(Words.Of("try.sure", ("kind", new TopicWords(Bench.Topic).Kind(Part.Id, Kind ?? "")))), new Block.Table([new("")], [.. Enumerable.Range(1, 9).Select(n => Tenth($"{n}", n, Words.Of("answer.tenths", ("n", n)))), Tenth("+", 10, Words.Of("answer.as-certain"))])];
 
     Row Tenth(string key, int n, string said) => new(key, Marked: n - 1 == Cursor.Marked, [said]);
 

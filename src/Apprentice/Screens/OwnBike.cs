@@ -24,6 +24,9 @@ sealed record OwnBike(
     // Judgement: a twentieth of what one open yes or no is worth.
     const double LeastBits = 0.05;
 
+    // Judgement: a cap is taken off at home, a wheel only when one wants to.
+    const double MostMinutesBare = 1;
+
     /// <summary>The topic.</summary>
     public Topic Topic => Bench.Topic;
 
@@ -56,10 +59,11 @@ sealed record OwnBike(
         if (Stops.Count > 0) return null;
         if (Offer.FirstOrDefault(c => c.Safety && Times(c.Id) == 0) is { } look) return look;
         if (reasoning.Ripe && !further && reasoning.Decisions.All(IsOrder)) return null;
-        var left = reasoning.Next.Where(n => Times(n.Clue) < Readings).Select(n => (Clue: Clue(n.Clue), n.Bits));
+        var left = reasoning.Next.Where(n => Times(n.Clue) < Readings);
 
-        // Once the engine finds no check worth its minutes, only what needs nothing taken off and still tells something is asked; the rest with a key.
-        return left.FirstOrDefault(c => !reasoning.Ripe || further || (c.Clue.Access is null && c.Bits >= LeastBits)).Clue;
+        // Once the engine finds no check worth its minutes, only what is quickly bare and by itself still tells something is asked; the rest with a key.
+        var next = left.FirstOrDefault(n => !reasoning.Ripe || further || (n.With is null && n.Bits >= LeastBits && IsQuicklyBare(Clue(n.Clue))));
+        return next is null ? null : Clue(next.Clue);
     }
 
     /// <summary>Checks that the tools at hand do not allow and that would tell most: at most two, and none once all is settled.</summary>
@@ -68,7 +72,7 @@ sealed record OwnBike(
         ? []
         : [.. (this with { Tools = ToolLevel.All }).Reasoning.Next.Select(n => Clue(n.Clue)).Where(c => ToolLevel.Of(Topic, c) > Tools).Take(Others)];
 
-    /// <summary>What puts this bike into the notebook: the bike, what is asked, all that was found and what cannot be seen.</summary>
+    /// <summary>What puts this bike into the notebook: the bike, what is asked, all that was found and what cannot be seen. The walk is over with it.</summary>
     /// <param name="world">What is known.</param>
     public IReadOnlyList<LogEntry> Kept(World world)
     {
@@ -78,8 +82,9 @@ sealed record OwnBike(
         [
             new LogEntry.BikePut(number, world.Person, Words.Of("own.title"), null, routine, Channel.Bench, Tools),
             new LogEntry.BikeAsked(number, Topic.Id, Topic.Version, Want.Id, Provenance),
-            .. Findings.Concat(Blind.Select(b => new Finding(b, Channel.Bench, new Seen.Hidden())))
+            .. Findings.Concat(Blind.Select(b => FindingOf(b, new Seen.Hidden())))
                 .Select(f => new LogEntry.BikeFound(number, Topic.Id, f, StandView.Shared(Clue(f.Clue), f))),
+            new LogEntry.WalkEnded(world.Person),
         ];
     }
 
@@ -89,11 +94,24 @@ sealed record OwnBike(
     /// <summary>How often a clue was found.</summary>
     public int Times(string clue) => Findings.Count(f => Same(f.Clue, clue));
 
-    /// <summary>This bike with one more finding.</summary>
-    public OwnBike Found(string clue, Seen seen) => this with { Findings = [.. Findings, new Finding(clue, Channel.Bench, seen)], Before = this };
+    /// <summary>What a walk finds: always on the bike itself.</summary>
+    public static Finding FindingOf(string clue, Seen seen) => new(clue, Channel.Bench, seen);
 
-    /// <summary>This bike with a clue that cannot be seen.</summary>
-    public OwnBike Unseen(string clue) => this with { Blind = [.. Blind, clue], Before = this };
+    /// <summary>This bike with one more answer; hidden: the clue cannot be seen.</summary>
+    public OwnBike Found(string clue, Seen seen) => seen is Seen.Hidden
+        ? this with { Blind = [.. Blind, clue], Before = this }
+        : this with { Findings = [.. Findings, FindingOf(clue, seen)], Before = this };
+
+    /// <summary>The bike whose walk a person has not ended, answer by answer; null where there is none, or the topic no longer has what was answered.</summary>
+    /// <param name="world">What is known.</param>
+    public static OwnBike? Open(World world)
+    {
+        if (world.History.Notebook.WalkOf(world.Person) is not { Findings.Count: > 0 } walk) return null;
+        var begun = walk.Begun;
+        if (world.Bench(begun.Topic) is not { } bench || bench.Topic.Wants.FirstOrDefault(w => Same(w.Id, begun.Want)) is not { } want) return null;
+        if (!bench.Topic.Provenances.Any(p => Same(p.Id, begun.Provenance)) || !walk.Findings.TrueForAll(f => StandView.Has(bench.Topic, f))) return null;
+        return walk.Findings.Aggregate(new OwnBike(bench, want, begun.Provenance, begun.Tools, [], [], null), (bike, f) => bike.Found(f.Clue, f.Seen));
+    }
 
     /// <summary>The screen that follows.</summary>
     /// <param name="below">The screen from which the walk started.</param>
@@ -108,6 +126,8 @@ sealed record OwnBike(
             { } clue => new OwnPickScreen(this, clue.Id, OwnQuestion.SoFar(this, reasoning), below) { Cursor = Cursor.None },
         };
     }
+
+    bool IsQuicklyBare(Clue clue) => clue.Access is null || Topic.Accesses.First(a => Same(a.Id, clue.Access)).Minutes <= MostMinutesBare;
 
     static bool IsOrder(LineDecision decision) => decision.Best.Choice is Choice.Order or Choice.OrderTwo;
 

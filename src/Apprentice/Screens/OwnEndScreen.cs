@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
 
@@ -35,17 +36,20 @@ sealed record OwnEndScreen(OwnBike Bike, IReadOnlyList<string> Paragraphs, bool 
     public override Turn Press(World world, Input key) => key switch
     {
         { Letter: 'S' or '1' } => new Turn(this, [], Sheet: new Sheet(Words.Of("own.file"), Text(), note => this with { Note = note })),
-        { Digit: 2 } => Turn.To(OwnTopicScreen.Of(world, this)),
+        { Digit: 2 } => Turn.To(OwnGoOnScreen.Of(world, this)),
         { Digit: 3 } when Open => Turn.To(Bike.Screen(Below, further: true)),
         { Digit: 4 } => Keep(world),
-        { Press: Screens.Press.Enter } => Turn.To(Bike.Findings.Count == 0 ? Start.Home(world) : new OwnLeaveScreen(this)),
-        { IsBack: true } => OwnQuestion.Back(Bike, Below),
+        { Press: Screens.Press.Enter } => Bike.Findings.Count == 0 ? LetGo(world) : Turn.To(new OwnLeaveScreen(this)),
+        { IsBack: true } => OwnQuestion.Back(world, Bike, Below),
         _ => Turn.To(this),
     };
 
     /// <summary>Puts the bike into the notebook and goes to its page there.</summary>
     public Turn Keep(World world) =>
         Turn.To(new BikeScreen(world.History.Notebook.NextBike, new StandScreen(Start.Home(world)), Words.Of("own.kept")), Bike.Kept(world));
+
+    /// <summary>Goes to the start page and keeps nothing.</summary>
+    public static Turn LetGo(World world) => Turn.To(Start.Home(world), new LogEntry.WalkEnded(world.Person));
 
     string Text()
     {

@@ -32,11 +32,12 @@ sealed record OwnFromScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
 
-    // The topic speaks of customers; for the two sorts that every topic has, the owner is spoken to.
+    // The topic speaks of customers; for the sorts that most topics have, the owner is spoken to.
     static string From(Provenance provenance) => provenance.Id switch
     {
         "own" => Words.Of("own.from-own"),
         "lot" => Words.Of("own.from-lot"),
+        "shed" => Words.Of("own.from-shed"),
         _ => Spoken.Capital(provenance.Card),
     };
 }

@@ -29,7 +29,7 @@ sealed record OwnLeaveScreen(OwnEndScreen Below) : ChoiceScreen
     protected override int Count(World world) => Choices.Length;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => line == 0 ? Below.Keep(world) : Turn.To(Start.Home(world));
+    protected override Turn Take(World world, int line) => line == 0 ? Below.Keep(world) : OwnEndScreen.LetGo(world);
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);

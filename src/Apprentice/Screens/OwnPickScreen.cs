@@ -35,15 +35,15 @@ sealed record OwnPickScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
     protected override int Count(World world) => Answers().Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Turn.To(Bike.Found(ClueId, new Seen.Named(Answers()[line].Id)).Screen(Below));
+    protected override Turn Take(World world, int line) => OwnQuestion.Found(world, Bike, ClueId, new Seen.Named(Answers()[line].Id), Below);
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => OwnQuestion.Back(Bike, Below);
+    protected override Turn Back(World world) => OwnQuestion.Back(world, Bike, Below);
 
     /// <summary>0 is "cannot see it" here and Esc goes back.</summary>
     public override Turn Press(World world, Input key) => key switch
     {
-        { Digit: 0 } when Cursor.Pending == 0 => Turn.To(Bike.Unseen(ClueId).Screen(Below)),
+        { Digit: 0 } when Cursor.Pending == 0 => OwnQuestion.Found(world, Bike, ClueId, new Seen.Hidden(), Below),
         { Press: Screens.Press.Enter } when Cursor.Marked < 0 => Turn.To(this with { Note = Words.Of("answer.none-marked") }),
         _ => base.Press(world, key),
     };

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 
 namespace Apprentice.Screens;
@@ -27,8 +28,13 @@ static class OwnQuestion
         yield return new Block.Gap();
     }
 
+    /// <summary>On from a question that was answered. The answer is kept at once, so that a window that closes loses none.</summary>
+    public static Turn Found(World world, OwnBike bike, string clue, Seen seen, Screen below) =>
+        Turn.To(bike.Found(clue, seen).Screen(below), new LogEntry.WalkFound(world.Person, OwnBike.FindingOf(clue, seen)));
+
     /// <summary>Back from a question: to the question before, or to where the walk started.</summary>
-    public static Turn Back(OwnBike bike, Screen below) => Turn.To(bike.Before is { } before ? before.Screen(below) : below);
+    public static Turn Back(World world, OwnBike bike, Screen below) =>
+        bike.Before is { } before ? Turn.To(before.Screen(below), new LogEntry.WalkStruck(world.Person)) : Turn.To(below);
 
     /// <summary>How far it is, or empty before the first check.</summary>
     public static string SoFar(OwnBike bike, Reasoning reasoning)

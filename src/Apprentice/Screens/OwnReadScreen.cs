@@ -27,12 +27,12 @@ sealed record OwnReadScreen(OwnBike Bike, string ClueId, string SoFar, Screen Be
     /// <inheritdoc/>
     protected override Turn Take(World world, string text)
     {
-        if (string.Equals(text, "0", StringComparison.Ordinal)) return Turn.To(Bike.Unseen(ClueId).Screen(Below));
+        if (string.Equals(text, "0", StringComparison.Ordinal)) return OwnQuestion.Found(world, Bike, ClueId, new Seen.Hidden(), Below);
         return Reading.TryParse(text, (Shows.Measured)Bike.Clue(ClueId).Shows, out var reading, out var wrong)
-            ? Turn.To(Bike.Found(ClueId, new Seen.Reading(reading)).Screen(Below))
+            ? OwnQuestion.Found(world, Bike, ClueId, new Seen.Reading(reading), Below)
             : Turn.To(this with { Wrong = wrong });
     }
 
     /// <inheritdoc/>
-    protected override Turn Back(World world) => OwnQuestion.Back(Bike, Below);
+    protected override Turn Back(World world) => OwnQuestion.Back(world, Bike, Below);
 }

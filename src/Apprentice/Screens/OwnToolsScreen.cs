@@ -1,4 +1,5 @@
 using Apprentice.Content;
+using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
 
@@ -30,7 +31,11 @@ sealed record OwnToolsScreen(OwnBike Bike, Screen Below) : ChoiceScreen
     protected override int Count(World world) => Choices.Length;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Turn.To((Bike with { Tools = line + 1 }).Screen(this));
+    protected override Turn Take(World world, int line)
+    {
+        var bike = Bike with { Tools = line + 1 };
+        return Turn.To(bike.Screen(this), new LogEntry.WalkBegun(world.Person, bike.Topic.Id, bike.Topic.Version, bike.Want.Id, bike.Provenance, bike.Tools));
+    }
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);

@@ -33,7 +33,7 @@ sealed record PauseScreen(Screen Below) : ChoiceScreen
         0 when world.Seat is not null => Turn.To(Below),
         0 => PinScreen.Before(world, world.Person, Below, this),
         1 => Turn.To(new WhoScreen()),
-        _ => Turn.To(OwnTopicScreen.Of(world, this)),
+        _ => Turn.To(OwnGoOnScreen.Of(world, this)),
     };
 
     /// <inheritdoc/>

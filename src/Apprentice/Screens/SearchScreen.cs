@@ -8,6 +8,7 @@ namespace Apprentice.Screens;
 sealed record SearchScreen(Screen Below) : FieldScreen
 {
     const int MostHits = 30;
+    const int MostNear = 6;
 
     /// <inheritdoc/>
     public override int? Job => Below.Job;
@@ -25,9 +26,10 @@ sealed record SearchScreen(Screen Below) : FieldScreen
         if (text.Length == 0) return Turn.To(this with { Wrong = Words.Of("search.empty") });
         var words = LessonSearch.Words(world.Library, text);
         var hits = LessonSearch.Sections(world.Library, text, MostHits);
-        return words.Count + hits.Count == 0
-            ? Turn.To(this with { Wrong = Words.Of("search.none", ("text", text)) })
-            : Turn.To(new FoundScreen(text, words, hits, this with { Typed = "", Wrong = "" }));
+        if (words.Count + hits.Count > 0) return Turn.To(new FoundScreen(text, words, hits, this with { Typed = "", Wrong = "" }));
+        return LessonSearch.Near(world.Library, text, MostNear) is [_, ..] near
+            ? Turn.To(new FoundScreen(text, near, [], this with { Typed = "", Wrong = "" }) { IsNear = true })
+            : Turn.To(this with { Wrong = Words.Of("search.none", ("text", text)) });
     }
 
     /// <inheritdoc/>

@@ -1,4 +1,6 @@
 using Apprentice.Content.Lessons;
+using Apprentice.Screens;
+using Apprentice.Tests.Screens;
 
 namespace Apprentice.Tests.Content;
 
@@ -44,6 +46,27 @@ public class LessonSearchTests
 
     [Fact]
     public void Words_are_found_by_their_other_names() => Assert.Equal(["freewheel"], LessonSearch.Words(Books, "block").Select(w => w.Name));
+
+    [Theory]
+    [InlineData("derailer", "derailleur")]
+    [InlineData("Deraileur", "derailleur")]
+    [InlineData("frewheel", "freewheel")]
+    [InlineData("blok", "freewheel")]
+    [InlineData("mehc", "derailleur")]
+    public void A_misspelt_word_finds_those_that_are_nearly_so(string query, string name)
+    {
+        Assert.Equal([name], LessonSearch.Near(Books, query, 5).Select(w => w.Name));
+        var talk = new Talk(plain: false, [Corpus.Sample], Books);
+        talk.At(new SearchScreen(new LessonsScreen(new HomeScreen()))).Keys(query + "{Enter}");
+        Assert.Contains($"Nothing was found for \"{query}\". Words that are written nearly so:", talk.Text, StringComparison.Ordinal);
+        Assert.Equal(name, Assert.IsType<WordScreen>(talk.Keys("{Enter}").Screen).Word.Name);
+    }
+
+    [Theory]
+    [InlineData("saddle")]
+    [InlineData("bck")]
+    [InlineData("12.8")]
+    public void What_is_far_from_every_word_finds_none(string query) => Assert.Empty(LessonSearch.Near(Books, query, 5));
 
     [Fact]
     public void Nothing_asked_finds_nothing() => Assert.Empty(LessonSearch.Sections(Books, "  ", 10));

@@ -83,6 +83,24 @@ public sealed class DrillItemTests
     }
 
     [Fact]
+    public void A_fraction_is_not_answered_with_itself()
+    {
+        var item = Items<DrillItem.Type>("fractions").First();
+        var asked = item.Prompt["How many millimetres are ".Length..(item.Prompt.IndexOf(" in?", StringComparison.Ordinal) + 3)];
+        Assert.All((string[])[asked, asked.Replace(" in", "\"", StringComparison.Ordinal), $"{item.Right / 25.4} IN"], typed => Assert.Null(item.Parse(typed)));
+        Assert.All((string[])[$"{item.Right:0.0}", $"{item.Right:0.0}".Replace('.', ','), $"{item.Right:0.0} mm", $"{item.Right / 10:0.00}cm"], typed => Assert.Equal(item.Right, item.Parse(typed) ?? 0, item.Tolerance));
+    }
+
+    // The figures of a vernier are tenths: line 8 of 20 stands at the figure 4.
+    [Fact]
+    public void The_line_that_meets_is_told_by_its_figure_and_by_its_count()
+    {
+        var said = Items<DrillItem.OnScale>("vernier").Select(i => i.Judge(new OwnReading(0, 1, "")).Why).ToList();
+        Assert.Contains(said, s => s.Contains("The line at the figure 4 meets a mark. Counted from zero it is line 8:", StringComparison.Ordinal));
+        Assert.Contains(said, s => s.Contains("The line just after the figure 4 meets a mark. Counted from zero it is line 9:", StringComparison.Ordinal));
+    }
+
+    [Fact]
     public void Of_the_lines_to_choose_from_one_is_right()
     {
         var picks = Items<DrillItem.Pick>("fractions").ToList();
@@ -198,6 +216,15 @@ public sealed class DrillItemTests
         var spokes = Corpus.Topic("spokes-valves");
         var pairs = GlanceDrill.Pairs(spokes, spokes.Drawings.First(d => d.Id == "spoke")).Select(p => (p.First.Id, p.Second.Id));
         Assert.DoesNotContain(("plain-20", "butted"), pairs);
+    }
+
+    // A lever drawn for its distance is the same lever a few millimetres longer: nobody sees fluid or pull in it.
+    [Fact]
+    public void What_is_drawn_to_be_measured_is_no_matter_of_a_glance()
+    {
+        var brakes = Corpus.Topic("brakes");
+        Assert.Empty(GlanceDrill.Pairs(brakes, brakes.Drawings.First(d => d.Id == "lever")));
+        Assert.NotEmpty(GlanceDrill.Pairs(brakes, brakes.Drawings.First(d => d.Id == "fixed")));
     }
 
     /// <summary>The finding that a writing says, read by its signs alone.</summary>

@@ -1,6 +1,7 @@
 using Apprentice.Content;
 using Apprentice.Engine;
 using Apprentice.Engine.Evidence;
+using Apprentice.Engine.Learning;
 using Apprentice.Engine.Notebook;
 using Apprentice.Engine.Topics;
 using Apprentice.Screens;
@@ -21,6 +22,7 @@ public sealed class OwnBikeTests
     [InlineData("own-reading-wrong", ToWalk + "2two hands{Enter}")]
     [InlineData("own-end", ToWalk + "2100{Enter}140{Enter}")]
     [InlineData("own-saved", ToWalk + "2100{Enter}140{Enter}1")]
+    [InlineData("own-go-on", ToWalk + "2100{Enter}140{Enter}2")]
     public void The_screen_is_as_it_was_looked_at(string name, string keys)
     {
         var talk = new Talk([Corpus.Sample]).Keys(keys);
@@ -111,6 +113,67 @@ public sealed class OwnBikeTests
         Assert.DoesNotContain("puzzling", talk.Text, StringComparison.Ordinal);
     }
 
+    // A window that closes in the middle leaves no more than the log.
+    [Theory]
+    [InlineData("2100{Enter}")]
+    [InlineData("20{Enter}1")]
+    [InlineData("2100{Enter}{Esc}0{Enter}")]
+    [InlineData("2100{Enter}140{Enter}")]
+    public void A_walk_that_broke_off_goes_on_with_every_answer(string answers)
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + answers);
+        var (page, left) = (talk.Text, talk.World.History.Notebook.WalkOf(null)?.Findings);
+        Assert.NotNull(left);
+        var again = new Talk(talk.Entries, [Corpus.Sample]);
+        Assert.Contains("you stopped in the middle: go on", again.Text, StringComparison.Ordinal);
+        Assert.Contains($"Answers so far: {left.Count}.", again.Keys("2").Text, StringComparison.Ordinal);
+        Assert.Equal(page, again.Keys("1").Text);
+        Assert.Equal(left, again.World.History.Notebook.WalkOf(null)?.Findings);
+    }
+
+    [Theory]
+    [InlineData("2100{Enter}140{Enter}{Enter}1")]
+    [InlineData("2100{Enter}140{Enter}{Enter}2")]
+    [InlineData("2100{Enter}140{Enter}4")]
+    [InlineData("2100{Enter}140{Enter}23")]
+    [InlineData("2100{Enter}140{Enter}22")]
+    [InlineData("2100{Enter}{Esc}")]
+    [InlineData("2")]
+    public void A_walk_that_is_kept_let_go_or_without_an_answer_is_not_offered(string keys)
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + keys);
+        Assert.Null(OwnBike.Open(talk.World));
+        Assert.DoesNotContain("you stopped in the middle", new Talk(talk.Entries, [Corpus.Sample]).Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void Another_bike_at_the_end_loses_nothing()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2100{Enter}140{Enter}22");
+        Assert.Equal(2, Assert.Single(talk.World.History.Notebook.Bikes).Findings.Count);
+        Assert.Contains("What do you want to buy?", talk.Text, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_walk_in_a_topic_that_lost_its_clue_is_not_offered()
+    {
+        var talk = new Talk([Corpus.Sample]).Keys(ToWalk + "2100{Enter}");
+        var asked = talk.World.History.Notebook.WalkOf(null)?.Findings[0].Clue;
+        var changed = Corpus.Sample with { Clues = [.. Corpus.Sample.Clues.Where(c => c.Id != asked)] };
+        Assert.IsType<OwnWantScreen>(new Talk(talk.Entries, [changed]).Keys("2").Screen);
+    }
+
+    [Fact]
+    public void A_walk_is_its_persons_and_goes_with_them()
+    {
+        var talk = new Talk([Corpus.Sample], new LogEntry.PersonAdded("Sam", null), new LogEntry.PersonAdded("Kim", null), new LogEntry.SatDown("Sam"));
+        talk.At(OwnGoOnScreen.Of(talk.World, new HomeScreen())).Keys("1112100{Enter}");
+        Assert.NotNull(OwnBike.Open(talk.World));
+        Assert.Null(talk.World.History.Notebook.WalkOf("Kim"));
+        Assert.NotNull(History.Of(PersonEntries.Of(talk.Entries, "Sam")).Notebook.WalkOf("Sam"));
+        Assert.DoesNotContain(PersonEntries.Without(talk.Entries, "Sam"), e => e.What is LogEntry.WalkBegun or LogEntry.WalkFound);
+    }
+
     [Fact]
     public void A_pause_in_the_walk_speaks_of_no_job() =>
         Assert.Contains("A page is put aside.", new Talk([Corpus.Sample]).Keys(ToWalk + "1p").Text, StringComparison.Ordinal);
@@ -133,6 +196,43 @@ public sealed class OwnBikeTests
         var end = Assert.IsType<OwnEndScreen>(talk.Screen);
         Assert.Contains("Seatpost: do not order yet. Ask at a shop, with the old part when you can.", end.Paragraphs);
         Assert.Contains(end.Paragraphs, p => p.StartsWith("With other tools these checks would tell more:", StringComparison.Ordinal) && p.Contains("(caliper)", StringComparison.Ordinal));
+    }
+
+    // The teeth tell nothing of the crank's fixing by themselves: the engine ranks them for the sake of the look under the cap.
+    [Fact]
+    public void A_left_crank_is_asked_for_the_end_of_its_axle_and_not_for_its_teeth()
+    {
+        var topic = Corpus.Topic("crank");
+        var talk = new Talk([topic]);
+        var bike = new OwnBike(new Workbench(topic), topic.Wants.First(w => w.Id == "left"), "own", 2, [], [], null).Found("rock", new Seen.Named("firm"));
+        talk.At(bike.Found("sort", new Seen.Named("roadster")).Screen(new HomeScreen()));
+        Assert.Equal("end-shape", Assert.IsType<OwnPickScreen>(talk.Screen).ClueId);
+        var asked = new List<string>();
+        for (var n = 0; n < 12 && talk.Screen is OwnPickScreen pick; n++)
+        {
+            asked.Add(pick.ClueId);
+            talk.Keys("0");
+        }
+
+        Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.DoesNotContain("teeth", asked);
+    }
+
+    [Fact]
+    public void A_tube_is_not_asked_about_its_spokes()
+    {
+        var topic = Corpus.Topic("spokes-valves");
+        var bike = new OwnBike(new Workbench(topic), topic.Wants.First(w => w.Id == "tube"), "own", 2, [], [], null).Found("rim-look", new Seen.Named("sound"));
+        var talk = new Talk([topic]).At(bike.Screen(new HomeScreen()));
+        var asked = new List<string>();
+        for (var n = 0; n < 12 && talk.Screen is OwnPickScreen pick; n++)
+        {
+            asked.Add(pick.ClueId);
+            talk.Keys(pick.ClueId is "valve-look" ? "1" : "0");
+        }
+
+        Assert.IsType<OwnEndScreen>(talk.Screen);
+        Assert.DoesNotContain(asked, c => c is "feel" or "said");
     }
 
     [Fact]

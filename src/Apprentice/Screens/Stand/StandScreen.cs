@@ -40,7 +40,7 @@ sealed record StandScreen(Screen Below) : ChoiceScreen
     protected override Turn Take(World world, int line) => line switch
     {
         0 => Turn.To(new BikeNameScreen(this)),
-        1 => Turn.To(OwnTopicScreen.Of(world, this)),
+        1 => Turn.To(OwnGoOnScreen.Of(world, this)),
         2 => Turn.To(new RealListScreen(this)),
         _ => Turn.To(new BikeScreen(Bikes(world)[line - Ways].Number, this)),
     };
