@@ -55,6 +55,9 @@ public sealed record Assessments
     /// <summary>What was done with paper kits, oldest first: never counted with papers.</summary>
     public IReadOnlyList<KitResult> KitResults { get; private init; } = [];
 
+    /// <summary>What people are called now; a sealed file may still carry a former name.</summary>
+    public CalledNow Called { get; private init; } = CalledNow.Empty;
+
     IReadOnlyList<(string Paper, DateTimeOffset At)> Publications { get; init; } = [];
 
     /// <summary>What a log says.</summary>
@@ -114,6 +117,21 @@ public sealed record Assessments
         LogEntry.KitMade e => this with { Kits = [.. Kits, e] },
         LogEntry.KitEntered e => this with { KitResults = [.. KitResults, new KitResult(e.Kit, Kits.FirstOrDefault(k => k.Kit == e.Kit)?.Permission ?? "", e.Candidate, e.By, entry.At, e.Marks)] },
         _ => PaperOf(entry.What) is { } paper ? Sat(paper, entry) : this,
+    };
+
+    /// <summary>Everybody with a paper, a kit or a permission.</summary>
+    public IEnumerable<string> Names => [.. Papers.Select(p => p.Candidate), .. Results.Select(r => r.Candidate), .. Registers.Select(r => r.Person), .. KitResults.Select(k => k.Candidate)];
+
+    /// <summary>This with the names of people as they are now.</summary>
+    internal Assessments Renamed(CalledNow called) => this with
+    {
+        Called = called,
+        Desk = Desk is { } desk ? called.Same(desk) : null,
+        Papers = [.. Papers.Select(called.Same)],
+        Sittings = [.. Sittings.Select(s => s with { Started = called.Same(s.Started) })],
+        Results = [.. Results.Select(r => r with { Candidate = called.Of(r.Candidate) })],
+        Registers = [.. Registers.Select(r => r.Renamed(called))],
+        KitResults = [.. KitResults.Select(k => k with { Candidate = called.Of(k.Candidate) })],
     };
 
     static string? PaperOf(LogEntry entry) => entry switch

@@ -21,7 +21,7 @@ sealed record SitPickScreen(DeskScreen Desk, IReadOnlyList<(string File, string 
             new Block.Gap(),
             new Block.Table(
                 [new(Words.Of("sit.pick-who")), new(Words.Of("sit.pick-paper")), new(Words.Of("sit.pick-for")), new(Words.Of("sit.pick-state"))],
-                Rows([.. Left(world).Select(f => (string[])[f.Candidate, f.Paper, f.Permission, State(world, f.Paper)]), [Words.Of("sit.pick-other"), "", "", ""]])),
+                Rows([.. Left(world).Select(f => (string[])[world.History.Called.Of(f.Candidate), f.Paper, f.Permission, State(world, f.Paper)]), [Words.Of("sit.pick-other"), "", "", ""]])),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 

@@ -14,11 +14,11 @@ sealed record SitWhoScreen(Seat Seat, Screen Below) : FieldScreen
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        Candidate(world),
         [
-            new Block.Text(Words.Of("sit.who", ("candidate", Seat.Paper.Candidate))),
+            new Block.Text(Words.Of("sit.who", ("candidate", Candidate(world)))),
             new Block.Gap(),
-            new Block.Text(Words.Of("sit.who-ask", ("candidate", Seat.Paper.Candidate))),
+            new Block.Text(Words.Of("sit.who-ask", ("candidate", Candidate(world)))),
             new Block.Gap(),
             .. Field(Words.Of("sit.who-field")),
         ],
@@ -27,12 +27,14 @@ sealed record SitWhoScreen(Seat Seat, Screen Below) : FieldScreen
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => text.Length == 0
         ? Turn.To(this with { Wrong = Words.Of("sit.who-none") })
-        : string.Equals(text, Seat.Paper.Candidate, StringComparison.OrdinalIgnoreCase)
+        : SignOffBike.IsSelf(world, text, Candidate(world))
             ? Turn.To(this with { Wrong = Words.Of("sit.who-same") })
             : Turn.To(new SitTimeScreen(Seat, text, this));
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    string Candidate(World world) => world.History.Called.Of(Seat.Paper.Candidate);
 }
 
 /// <summary>The usual time, or more for those who need it.</summary>
