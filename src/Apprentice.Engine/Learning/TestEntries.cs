@@ -50,6 +50,7 @@ sealed class TestEntries
         LogEntry.SittingRealAnswered e => e.Paper,
         LogEntry.SittingRealEnded e => e.Paper,
         LogEntry.PaperMarked e => e.Result.Paper,
+        LogEntry.ResultShown e => e.Paper,
         LogEntry.SafetyTalked e => e.Paper,
         LogEntry.SafetyAgainMarked e => e.Paper,
         LogEntry.PaperQuestioned e => e.Paper,

@@ -98,6 +98,33 @@ public sealed partial class ResultTests
     }
 
     [Fact]
+    public void The_start_page_says_what_waits_until_it_is_opened()
+    {
+        string Home(Talk talk) => string.Join(' ', talk.At(new HomeScreen()).TextAt(new PageSize(120, 60)).Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var talk = Sat.Talk();
+        Assert.Contains("Tests The result of a test is here. Key R.", Home(talk), StringComparison.Ordinal);
+        talk.Keys("R1");
+        Assert.Equal(new LogEntry.ResultShown(Sat.Passed), talk.Entries[^1].What);
+        Assert.DoesNotContain("Tests The", Home(talk), StringComparison.Ordinal);
+        LogEntry[] asked = [new LogEntry.ResultShown(Sat.Passed), new LogEntry.PaperQuestioned(Sat.Passed, 5, "odd"), new LogEntry.AppealDecided(Sat.Passed, 5, "Lee", AppealDecision.Stays, "the tape says so")];
+        Assert.DoesNotContain("Key R.", Home(Sat.Talk(asked[..2])), StringComparison.Ordinal);
+        Assert.Contains("Your question about job 5 of a test is answered. Key R.", Home(Sat.Talk(asked)), StringComparison.Ordinal);
+        Assert.DoesNotContain("Key R.", Home(Sat.Talk([.. asked, new LogEntry.SatDown("Jo")])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_talk_that_is_to_come_stands_on_the_start_page_once_the_result_was_told()
+    {
+        var result = Sat.Result(Sat.Passed) with { Paper = "9B9B9B", Published = null };
+        result = result with { Jobs = [.. result.Jobs.Select((j, i) => j with { SafetyError = i == 0 })] };
+        Assert.Equal(Outcome.SafetyFirst, result.Outcome);
+        string Text(params LogEntry[] more) => Sat.Talk([new LogEntry.ResultShown(Sat.Passed), .. more]).At(new HomeScreen()).TextAt(new PageSize(120, 60)).Replace("\n", " ", StringComparison.Ordinal);
+        Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: false)), StringComparison.Ordinal);
+        Assert.Contains("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.ResultShown("9B9B9B")), StringComparison.Ordinal);
+        Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.SafetyTalked("9B9B9B", "Jo", "the cable")), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_lead_tells_a_result_once()
     {
         var talk = Of("result-lead");
