@@ -22,6 +22,7 @@ static class Keys
             KeyCode.CursorRight => [new Input(Press.Right)],
             KeyCode.PageUp => [new Input(Press.PageUp)],
             KeyCode.PageDown => [new Input(Press.PageDown)],
+            KeyCode.F1 => [new Input(Press.Help)],
             _ => key.AsRune is { Value: >= ' ' and not 127 } rune ? [.. rune.ToString().Select(Input.Typed)] : [],
         };
     }
