@@ -52,7 +52,10 @@ sealed record SitListScreen(int Place) : ChoiceScreen
     public override Page Show(World world) => new(
         Words.Of("sit.list"),
         world.Who,
-        [new Block.Table([new(Words.Of("sit.list-job")), new(Words.Of("sit.list-state"))], Rows(Places(world).Select(p => (string[])[Name(world, p), State(world, p)])))],
+        [
+            .. OneTopic(world) is { } one ? [new Block.Text(Words.Of("whylist.one", ("topic", one))), new Block.Gap(Drop: true)] : Array.Empty<Block>(),
+            new Block.Table([new(Words.Of("sit.list-job")), new(Words.Of("sit.list-state"))], Rows(Places(world).Select(p => (string[])[Name(world, p), State(world, p)]))),
+        ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
@@ -66,9 +69,14 @@ sealed record SitListScreen(int Place) : ChoiceScreen
 
     static List<int> Places(World world) => world.Sitting is { } sitting ? [.. Enumerable.Range(sitting.Closed + 1, sitting.Places - sitting.Closed)] : [];
 
-    static string Name(World world, int place) => world.Seat is { } seat
-        ? Words.Of("job.title", ("job", place), ("topic", world.Bench(seat.Paper.At(place).Family.Topic)?.Topic.Title ?? ""))
-        : "";
+    static string Name(World world, int place) => OneTopic(world) is not null
+        ? Words.Of("sit.list-n", ("n", place))
+        : Words.Of("job.title", ("job", place), ("topic", Topic(world, place)));
+
+    // Where all jobs are about the same, the topic stands above them once.
+    static string? OneTopic(World world) => Places(world).Select(p => Topic(world, p)).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] ? one : null;
+
+    static string Topic(World world, int place) => world.Seat is { } seat ? world.Bench(seat.Paper.At(place).Family.Topic)?.Topic.Title ?? "" : "";
 
     static string State(World world, int place) => Words.Of(world.Sitting?.JobAt(place) switch
     {
