@@ -124,6 +124,22 @@ public sealed partial class ResultTests
         Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.SafetyTalked("9B9B9B", "Jo", "the cable")), StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData(0, "holds a paper back, however many", false)]
+    [InlineData(1, "This paper has one", true)]
+    [InlineData(2, "This paper has 2", true)]
+    public void How_firm_says_that_safety_errors_are_not_in_its_figures(int errors, string said, bool beside)
+    {
+        var result = Sat.Result(Sat.NotYet) with { Paper = "9B9B9B" };
+        result = result with { Jobs = [.. result.Jobs.Select((j, i) => j with { SafetyError = i < errors })] };
+        var talk = Sat.Talk(new LogEntry.PaperMarked(result, Published: false));
+        var firm = talk.At(new ResultFirmScreen("9B9B9B", new HomeScreen())).TextAt(new PageSize(200, 60));
+        Assert.Contains("Safety errors are not in these figures", firm, StringComparison.Ordinal);
+        Assert.Contains(said, firm, StringComparison.Ordinal);
+        Assert.Equal(beside, AssessWords.Firm(result).Contains("not counted in this", StringComparison.Ordinal));
+        Assert.Contains("Safety errors are not in these figures", AssessCandidatePage.Html(talk.World.History, [Sat.Topic], result, Sat.Nine), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void The_lead_tells_a_result_once()
     {
