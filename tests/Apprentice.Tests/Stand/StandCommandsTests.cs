@@ -112,7 +112,9 @@ public sealed class StandCommandsTests
         new WorkshopFolder(ours).Write([new Change(1, "marks are lost more often") { File = "question-bank/rim-size.md", Day = new DateOnly(2026, 11, 25), By = "Jo", Was = [row], Is = [row.Replace("1 in 50", "1 in 20", StringComparison.Ordinal)] }]);
         Assert.Contains("+ | mark-lost | the rim was painted or polished and its mark is gone | mark-lost | 1 in 20 |", Said.Bare("changes", "--workshop", ours).Out, StringComparison.Ordinal);
         File.WriteAllText(folder.In("gift.md"), Said.Bare("changes", "--workshop", ours, "--give", "Back yard").Out);
-        Assert.Equal("1 change taken in, 0 of them fit nowhere and are kept aside.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("1 change taken in.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("0 changes taken in.\n1 change of the file is here already and was left out.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("0 changes taken in.\n1 change of the file is here already and was left out.\n", Said.Bare("changes", "--workshop", ours, "--take", folder.In("gift.md")).Out);
         Assert.Equal("Back yard", Assert.Single(new WorkshopFolder(theirs).Read().Changes).From);
         Assert.Equal("Change 1 is taken back.\n", Said.Bare("changes", "--workshop", theirs, "--take-back", "1").Out);
         Said.Bare("changes", "--workshop", theirs, "--files", folder.In("all"));
