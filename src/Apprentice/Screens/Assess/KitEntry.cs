@@ -56,7 +56,7 @@ static class KitEntry
     }
 
     static SignOffChooseScreen Look(World world, Kit kit, string name, string by, IReadOnlyList<string> digits, Screen before, KitListScreen home) => new(
-        Words.Of("kit.enter"), name, [Words.Of("kit.check"), string.Join("   ", digits.Select((d, i) => $"{kit.Jobs[i].Place}: {d}"))], [Words.Of("kit.keep"), Words.Of("kit.again")],
+        Words.Of("kit.enter"), name, [Words.Of("kit.check"), string.Join("   ", digits.Select((d, i) => $"{kit.Jobs[i].Place}:\u00a0{d}"))], [Words.Of("kit.keep"), Words.Of("kit.again")],
         (_, _, line) => line == 1 ? Turn.To(AskJob(kit, name, by, [], home, home)) : Kept(world, kit, name, by, [.. digits.Select((d, i) => kit.Jobs[i].Mark(d))], home), before);
 
     static Turn Kept(World world, Kit kit, string name, string by, IReadOnlyList<KitMark> marks, KitListScreen home) =>
