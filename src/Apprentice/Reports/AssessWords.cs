@@ -87,7 +87,8 @@ static class AssessWords
     public static string Safety(PaperResult result)
     {
         var jobs = result.Jobs.Count(j => j.SafetyJob);
-        return result.SafetyErrors == 0 ? Words.Of("result.safe", ("jobs", jobs)) : Words.Of(result.SafetyErrors == 1 ? "result.unsafe-one" : "result.unsafe", ("n", result.SafetyErrors), ("places", Places(result.Jobs.Where(j => j.SafetyError && j.Standing == Standing.Counted))));
+        var said = result.SafetyErrors == 0 ? Words.Of("result.safe", ("jobs", jobs)) : Words.Of(result.SafetyErrors == 1 ? "result.unsafe-one" : "result.unsafe", ("n", result.SafetyErrors), ("places", Places(result.Jobs.Where(j => j.SafetyError && j.Standing == Standing.Counted))));
+        return result.SafetyAgain.Count == 0 ? said : $"{said} {Words.Of("result.safe-again", ("sound", result.SafetyAgain.Count(j => j.CountsSound)), ("of", result.SafetyAgain.Count))}";
     }
 
     /// <summary>Reading in a sentence: a line of its own.</summary>

@@ -104,6 +104,7 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
     static IEnumerable<string> OfTests(Assessments all)
     {
         foreach (var result in all.Results.Where(r => r is { Outcome: Outcome.SafetyFirst, Talked: false })) yield return Words.Of("lead.week-talk", ("name", result.Candidate));
+        if (Different(all.Results.Where(r => r is { Outcome: Outcome.SafetyFirst, Talked: true, SafetyAgain.Count: 0 }).Select(r => r.Candidate)) is { Count: > 0 } again) yield return Words.Of("lead.week-fresh", ("names", Spoken.List(again)));
         if (Different(all.Appeals.Where(a => a.Decided is null).Select(a => all.Result(a.Paper)?.Candidate)) is { Count: > 0 } asking) yield return Words.Of("lead.week-questioned", ("names", Spoken.List(asking)));
         if (Different(all.Results.Where(r => all.PublishedAt(r.Paper) is null).Select(r => r.Candidate)) is { Count: > 0 } waiting) yield return Words.Of("lead.week-tell", ("names", Spoken.List(waiting)));
     }

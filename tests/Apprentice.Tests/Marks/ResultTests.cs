@@ -121,7 +121,12 @@ public sealed partial class ResultTests
         string Text(params LogEntry[] more) => Sat.Talk([new LogEntry.ResultShown(Sat.Passed), .. more]).At(new HomeScreen()).TextAt(new PageSize(120, 60)).Replace("\n", " ", StringComparison.Ordinal);
         Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: false)), StringComparison.Ordinal);
         Assert.Contains("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.ResultShown("9B9B9B")), StringComparison.Ordinal);
-        Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.SafetyTalked("9B9B9B", "Jo", "the cable")), StringComparison.Ordinal);
+        Assert.EndsWith("Of 6 fresh safety jobs 5 were sound; all of them must be.", AssessWords.Safety(result with { SafetyAgain = [.. result.Jobs.Skip(9).Take(5).Append(result.Jobs[4])] }), StringComparison.Ordinal);
+        LogEntry[] talked = [new LogEntry.PaperMarked(result, Published: true), new LogEntry.SafetyTalked("9B9B9B", "Jo", "the cable")];
+        Assert.DoesNotContain("Your lead wants to talk", Text(talked), StringComparison.Ordinal);
+        string Lead(params LogEntry[] more) => Sat.Talk(more).At(new WorkshopScreen(new HomeScreen())).TextAt(new PageSize(120, 60));
+        Assert.Contains("Let Sam sit six fresh safety jobs", Lead(talked), StringComparison.Ordinal);
+        Assert.DoesNotContain("Let Sam sit", Lead([.. talked, new LogEntry.SafetyAgainMarked("9B9B9B", [.. result.Jobs.Skip(1).Take(6)])]), StringComparison.Ordinal);
     }
 
     [Theory]

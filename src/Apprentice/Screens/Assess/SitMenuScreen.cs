@@ -100,7 +100,7 @@ sealed record SitHandInScreen(int Place) : ChoiceScreen
         world.Who,
         [
             new Block.Text(Open(world) is { Count: > 0 } open
-                ? Words.Of("sit.hand-in-open", ("jobs", Spoken.List([.. open.Select(p => $"{p}")])))
+                ? Words.Of(open.Count == 1 ? "sit.hand-in-open-one" : "sit.hand-in-open", ("jobs", Spoken.List([.. open.Select(p => $"{p}")])))
                 : Words.Of(world.Sitting?.Places == 1 ? "sit.hand-in-one" : "sit.hand-in-all", ("n", world.Sitting is { } s ? s.Places - s.Closed : 0))),
             new Block.Gap(),
             new Block.Table([new("")], Rows([[Words.Of("sit.hand-in-no")], [Words.Of("sit.hand-in-yes")]])),

@@ -1,5 +1,6 @@
 using Apprentice.Assess;
 using Apprentice.Content;
+using Apprentice.Engine.Assessing;
 
 namespace Apprentice.Screens.Assess;
 
@@ -51,7 +52,7 @@ sealed record SitTimeScreen(Seat Seat, string ConfirmedBy, Screen Below) : Choic
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
             new Block.Text(Words.Of("sit.time-ask")),
             new Block.Gap(),
@@ -82,6 +83,7 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
 {
     static readonly string[] Rules = ["sit.rule-jobs", "sit.rule-order", "sit.rule-sound", "sit.rule-silent", "sit.rule-kept", "sit.rule-clock"];
     static readonly string[] OneRules = ["sit.rule-one", .. Rules[2..]];
+    static readonly string[] AllRules = ["sit.rule-all", .. Rules[1..]];
 
     /// <inheritdoc/>
     public override bool Pauses => false;
@@ -92,9 +94,9 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.rules"),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
-            .. (Seat.Paper.Rule.Most == 1 ? OneRules : Rules).Select(r => new Block.Text(Words.Of(r, Values()))),
+            .. Of(Seat.Paper.Rule).Select(r => new Block.Text(Words.Of(r, Values()))),
             .. SitReal.Jobs(world, Seat.Paper).Count is > 0 and var real ? [new Block.Text(Words.Of(real == 1 ? "sit.rule-real-one" : "sit.rule-real", ("n", real)))] : Array.Empty<Block>(),
             new Block.Gap(Drop: true),
             new Block.Table([new("")], Rows([[Words.Of("sit.start")], [Words.Of("sit.not-now")]])),
@@ -109,6 +111,9 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    // Fresh safety jobs come all at once.
+    static string[] Of(StagedRule rule) => rule.Most == 1 ? OneRules : rule.First == rule.Most ? AllRules : Rules;
 
     Dictionary<string, object> Values() => new(StringComparer.Ordinal)
     {
