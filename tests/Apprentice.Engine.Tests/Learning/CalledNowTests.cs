@@ -1,4 +1,3 @@
-using Apprentice.Engine.Assessing;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 

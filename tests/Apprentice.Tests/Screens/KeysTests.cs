@@ -50,9 +50,9 @@ public sealed partial class KeysTests
     static readonly string[] OfTheCandidate =
         ["SitAgainScreen", "SitBreakScreen", "SitEndScreen", "SitHandInScreen", "SitListScreen", "SitMenuScreen", "SitNoScreen", "SitRealScreen", "SitResumeScreen", "SitRulesScreen"];
 
-    [GeneratedRegex(@"[.-]keys?(-[a-z-]+)?$|^key\.")]
+    [GeneratedRegex(@"[.-]keys?(-[a-z-]+)?$|^key\.", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Bottom();
 
-    [GeneratedRegex(@"^(?<letter>[A-Z])( [0-9])? (?<does>[a-z].*)$", RegexOptions.ExplicitCapture)]
+    [GeneratedRegex(@"^(?<letter>[A-Z])( [0-9])? (?<does>[a-z].*)$", RegexOptions.NonBacktracking | RegexOptions.ExplicitCapture)]
     private static partial Regex Letter();
 }
