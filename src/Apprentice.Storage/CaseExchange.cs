@@ -23,7 +23,8 @@ public static class CaseExchange
     public static IReadOnlyList<RealCase> Read(string text)
     {
         var lines = text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
-        if (Line(lines[0]) is not { } head || !head[Head].IsString || !head["cases"].IsInt32 || !head["schema"].IsInt32)
+        JsonLine.OnceEach(lines);
+        if (JsonLine.Of(lines[0]) is not { } head || !head[Head].IsString || !head["cases"].IsInt32 || !head["schema"].IsInt32)
             throw new LogException("Line 1: this is no file of real bikes. Such a file is written by 'apprentice bike --cases NAME'.");
         if (head["schema"].AsInt32 > Log.Schema) throw new LogException("Line 1: this file was written by a newer version of the program. Use that version.");
         if (head["cases"].AsInt32 != lines.Length - 1) throw new LogException($"The file should hold {head["cases"].AsInt32} cases and holds {lines.Length - 1}. It was cut or changed; write it anew.");
@@ -34,23 +35,11 @@ public static class CaseExchange
     {
         try
         {
-            return StandFields.ToCase(Line(line) ?? throw new FormatException("No JSON.")) is { From.Length: > 0 } it ? it : throw new FormatException("No workshop.");
+            return StandFields.ToCase(JsonLine.Of(line) ?? throw new FormatException("No JSON.")) is { From.Length: > 0 } it ? it : throw new FormatException("No workshop.");
         }
         catch (Exception e) when (e is InvalidCastException or FormatException or ArgumentException or OverflowException or NullReferenceException)
         {
             throw new LogException($"Line {number}: this case cannot be read. Nothing was changed; write the file anew.", e);
-        }
-    }
-
-    static BsonDocument? Line(string line)
-    {
-        try
-        {
-            return JsonSerializer.Deserialize(line) as BsonDocument;
-        }
-        catch (LiteException)
-        {
-            return null;
         }
     }
 }

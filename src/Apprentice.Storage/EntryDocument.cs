@@ -36,6 +36,7 @@ static class EntryDocument
     {
         LogEntry.Began e => new() { ["luck"] = e.Luck },
         LogEntry.PersonAdded e => new() { ["name"] = e.Name, ["job"] = e.Job is { } job ? job : BsonValue.Null },
+        LogEntry.PersonRenamed e => new() { ["person"] = e.Person, ["name"] = e.Name },
         LogEntry.SatDown e => new() { ["name"] = e.Name },
         LogEntry.JobStarted e => new()
         {
@@ -62,6 +63,7 @@ static class EntryDocument
     {
         nameof(LogEntry.Began) => new LogEntry.Began(d["luck"].AsInt64),
         nameof(LogEntry.PersonAdded) => new LogEntry.PersonAdded(d["name"].AsString, d["job"].IsNull ? null : d["job"].AsInt32),
+        nameof(LogEntry.PersonRenamed) => new LogEntry.PersonRenamed(d["person"].AsString, d["name"].AsString),
         nameof(LogEntry.SatDown) => new LogEntry.SatDown(JobFields.Text(d["name"])),
         nameof(LogEntry.JobStarted) => new LogEntry.JobStarted(
             d["job"].AsInt32, JobFields.Text(d["person"]), d["topic"].AsString, d["version"].AsString, unchecked((ulong)d["seed"].AsInt64),

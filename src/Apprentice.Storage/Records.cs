@@ -23,7 +23,8 @@ public static class Records
     public static (string Person, IReadOnlyList<Logged> Entries) Read(string text)
     {
         var lines = text.ReplaceLineEndings("\n").TrimEnd('\n').Split('\n');
-        if (Line(lines[0]) is not { } head || !head[HeadField].IsString || !head["schema"].IsInt32 || !head["entries"].IsInt32)
+        JsonLine.OnceEach(lines);
+        if (JsonLine.Of(lines[0]) is not { } head || !head[HeadField].IsString || !head["schema"].IsInt32 || !head["entries"].IsInt32)
             throw new LogException("Line 1: this is not a file of records. Such a file is written by 'apprentice export NAME --as move'.");
         if (head["schema"].AsInt32 > Log.Schema) throw new LogException("Line 1: this file was written by a newer version of the program. Use that version.");
         if (head["entries"].AsInt32 != lines.Length - 1) throw new LogException($"The file should hold {head["entries"].AsInt32} entries and holds {lines.Length - 1}. It was cut or changed; write it anew.");
@@ -34,23 +35,11 @@ public static class Records
     {
         try
         {
-            return EntryDocument.Read(Line(line) ?? throw new LogException("No JSON."));
+            return EntryDocument.Read(JsonLine.Of(line) ?? throw new LogException("No JSON."));
         }
         catch (LogException e)
         {
             throw new LogException($"Line {nth + 2}: this entry cannot be read. Nothing was changed; write the file anew.", e);
-        }
-    }
-
-    static BsonDocument? Line(string line)
-    {
-        try
-        {
-            return JsonSerializer.Deserialize(line) as BsonDocument;
-        }
-        catch (LiteException)
-        {
-            return null;
         }
     }
 }

@@ -19,6 +19,15 @@ public sealed class RecordTelling(IReadOnlyList<Topic> topics)
     /// <summary>The sort of job.</summary>
     public string Sort(JobMark mark) => mark.Record is { } record ? _sorts.Of(record.Family) : _sorts.Of(mark.Family);
 
+    /// <summary>The topic that all jobs are about, or null when there are several.</summary>
+    public string? OneTopic(IReadOnlyList<JobMark> marks) =>
+        marks.Select(m => FamilyOf(m)?.Topic ?? m.Family).Distinct(StringComparer.Ordinal).ToList() is [var topic] ? _sorts.Topic(topic) : null;
+
+    /// <summary>The sort of job where its topic stands elsewhere.</summary>
+    public string SortWithin(JobMark mark) => FamilyOf(mark) is { } family ? _sorts.Within(family) : Sort(mark);
+
+    static JobFamily? FamilyOf(JobMark mark) => mark.Record?.Family ?? SortNames.FamilyOf(mark.Family);
+
     /// <summary>The rule of the mark, one sentence.</summary>
     public static string Rule(JobMark mark) => Words.Of(mark.Rule, mark.Values.ToDictionary(v => v.Key, v => (object)Hundredths(v.Value), StringComparer.Ordinal));
 

@@ -15,12 +15,14 @@ public sealed class SortNames(IReadOnlyList<Topic> topics)
     public string Topic(string topic) => Find(topic)?.Title ?? topic;
 
     /// <summary>A sort of job: topic, what is wanted, where the bike comes from, how it is seen.</summary>
-    public string Of(JobFamily family)
+    public string Of(JobFamily family) => Words.Of("sort.name", ("topic", Topic(family.Topic)), ("sort", Within(family)));
+
+    /// <summary>A sort of job where the topic stands elsewhere: what is wanted, where the bike comes from, how it is seen.</summary>
+    public string Within(JobFamily family)
     {
         var topic = Find(family.Topic);
         return Words.Of(
-            "sort.name",
-            ("topic", Topic(family.Topic)),
+            "sort.within",
             ("want", topic?.Wants.FirstOrDefault(w => Same(w.Id, family.Want))?.Name ?? family.Want),
             ("from", topic?.Provenances.FirstOrDefault(p => Same(p.Id, family.Provenance))?.Name ?? family.Provenance),
             ("seen", Words.Of($"sort.seen.{family.Offer}")),
@@ -28,10 +30,13 @@ public sealed class SortNames(IReadOnlyList<Topic> topics)
     }
 
     /// <summary>A sort of job by its key, as marks and statistics keep it.</summary>
-    public string Of(string key) => key.Split('/') is [var topic, var provenance, var want, var opening, var select, var offer]
+    public string Of(string key) => FamilyOf(key) is { } family ? Of(family) : key;
+
+    /// <summary>The sort of a key, or null when it is none.</summary>
+    public static JobFamily? FamilyOf(string key) => key.Split('/') is [var topic, var provenance, var want, var opening, var select, var offer]
         && Enum.TryParse<Selection>(select, out var chosen) && Enum.TryParse<Channel>(offer, out var seen)
-        ? Of(new JobFamily(topic, provenance, want, opening is "-" ? null : opening, chosen, seen, Safety: false))
-        : key;
+        ? new JobFamily(topic, provenance, want, opening is "-" ? null : opening, chosen, seen, Safety: false)
+        : null;
 
     // What is told first, and what it has to look like: two sorts must not read alike.
     static string First(Topic? topic, JobFamily family) => family.Opening is not { } id

@@ -55,6 +55,12 @@ public sealed record Assessments
     /// <summary>What was done with paper kits, oldest first: never counted with papers.</summary>
     public IReadOnlyList<KitResult> KitResults { get; private init; } = [];
 
+    /// <summary>What was told and not opened by the candidate since: a result, or the answer to a questioned job, whose place then stands beside it.</summary>
+    public IReadOnlyList<(string Paper, int? Place)> Waiting { get; private init; } = [];
+
+    /// <summary>What people are called now; a sealed file may still carry a former name.</summary>
+    public CalledNow Called { get; private init; } = CalledNow.Empty;
+
     IReadOnlyList<(string Paper, DateTimeOffset At)> Publications { get; init; } = [];
 
     /// <summary>What a log says.</summary>
@@ -102,10 +108,11 @@ public sealed record Assessments
         LogEntry.SittingStarted e => this with { Sittings = [.. Sittings.Where(s => s.Paper != e.Paper), new Sitting(e, entry.At)] },
         LogEntry.PaperMarked e => Marked(e, entry.At),
         LogEntry.SafetyTalked e => Changed(e.Paper, r => r with { Talked = true }),
-        LogEntry.SafetyAgainMarked e => Changed(e.Paper, r => r with { SafetyAgain = e.Marks }),
+        LogEntry.SafetyAgainMarked e => Changed(e.Paper, r => r with { SafetyAgain = e.Marks }).Told(e.Paper, null),
+        LogEntry.ResultShown e => this with { Waiting = [.. Waiting.Where(w => w.Paper != e.Paper)] },
         LogEntry.PaperQuestioned e => this with { Appeals = [.. Appeals, new Appeal(e.Paper, e.Place, e.Text, entry.At)] },
-        LogEntry.AppealDecided e => Decided(e),
-        LogEntry.NewJobMarked e => Changed(e.Paper, r => Renewed(r, e)),
+        LogEntry.AppealDecided e => Decided(e).Told(e.Paper, e.Place),
+        LogEntry.NewJobMarked e => Changed(e.Paper, r => Renewed(r, e)).Told(e.Paper, e.Place),
         LogEntry.FamilyUnfair e => FoundUnfair(e),
         LogEntry.BenchDone e => Registered(e.Person, e.Permission, r => r with { Bench = [.. r.Bench, e.Form] }),
         LogEntry.PermissionSigned e => Registered(e.Signature.Person, e.Signature.Permission, r => r with { Signatures = [.. r.Signatures, e.Signature], Countersigned = [], TakenBack = null }),
@@ -114,6 +121,21 @@ public sealed record Assessments
         LogEntry.KitMade e => this with { Kits = [.. Kits, e] },
         LogEntry.KitEntered e => this with { KitResults = [.. KitResults, new KitResult(e.Kit, Kits.FirstOrDefault(k => k.Kit == e.Kit)?.Permission ?? "", e.Candidate, e.By, entry.At, e.Marks)] },
         _ => PaperOf(entry.What) is { } paper ? Sat(paper, entry) : this,
+    };
+
+    /// <summary>Everybody with a paper, a kit or a permission.</summary>
+    public IEnumerable<string> Names => [.. Papers.Select(p => p.Candidate), .. Results.Select(r => r.Candidate), .. Registers.Select(r => r.Person), .. KitResults.Select(k => k.Candidate)];
+
+    /// <summary>This with the names of people as they are now.</summary>
+    internal Assessments Renamed(CalledNow called) => this with
+    {
+        Called = called,
+        Desk = Desk is { } desk ? called.Same(desk) : null,
+        Papers = [.. Papers.Select(called.Same)],
+        Sittings = [.. Sittings.Select(s => s with { Started = called.Same(s.Started) })],
+        Results = [.. Results.Select(r => r with { Candidate = called.Of(r.Candidate) })],
+        Registers = [.. Registers.Select(r => r.Renamed(called))],
+        KitResults = [.. KitResults.Select(k => k with { Candidate = called.Of(k.Candidate) })],
     };
 
     static string? PaperOf(LogEntry entry) => entry switch
@@ -147,7 +169,7 @@ public sealed record Assessments
         var published = Higher(known?.Published, marked.Published ? marked.Result.Marked : null);
         var result = Unfair.Aggregate(marked.Result with { Published = published }, Repaired);
         var all = this with { Results = Replaced(Results, r => r.Paper == result.Paper, result) };
-        if (marked.Published) all = all with { Publications = [.. all.Publications, (result.Paper, at)] };
+        if (marked.Published) all = (all with { Publications = [.. all.Publications, (result.Paper, at)] }).Told(result.Paper, null);
         return all.Registered(result.Candidate, result.Permission, r => r with { Results = Replaced(r.Results, x => x.Paper == result.Paper, result) });
     }
 
@@ -178,6 +200,10 @@ public sealed record Assessments
         });
     }
 
+    // What was not published waits for nobody.
+    Assessments Told(string paper, int? place) =>
+        PublishedAt(paper) is null || Waiting.Contains((paper, place)) ? this : this with { Waiting = [.. Waiting, (paper, place)] };
+
     // Sound: the job counts as sound. Not sound: its own mark stands again, and what was published stays. Only the first one counts.
     static PaperResult Renewed(PaperResult result, LogEntry.NewJobMarked renewed) => result.NewJobFor(renewed.Place) is not null ? result : result with
     {
@@ -188,7 +214,7 @@ public sealed record Assessments
     Assessments FoundUnfair(LogEntry.FamilyUnfair unfair)
     {
         var all = this with { Unfair = [.. Unfair, unfair] };
-        return TouchedBy(unfair.Family, unfair.Version).Aggregate(all, (now, touched) => now.Changed(touched.Paper, r => Repaired(r, unfair)));
+        return TouchedBy(unfair.Family, unfair.Version).Aggregate(all, (now, touched) => now.Changed(touched.Paper, r => Repaired(r, unfair)).Told(touched.Paper, null));
     }
 
     static PaperResult Repaired(PaperResult result, LogEntry.FamilyUnfair unfair) => result with

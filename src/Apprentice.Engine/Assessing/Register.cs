@@ -34,6 +34,16 @@ public sealed record Register(string Person, string Permission)
     /// <summary>The last signature, or null.</summary>
     public Signature? Last => Signatures.Count == 0 ? null : Signatures[^1];
 
+    /// <summary>This with the name of its person as it is now.</summary>
+    internal Register Renamed(CalledNow called) => this with
+    {
+        Person = called.Of(Person),
+        Results = [.. Results.Select(r => r with { Candidate = called.Of(r.Candidate) })],
+        Signatures = [.. Signatures.Select(s => s with { Person = called.Of(s.Person) })],
+        Countersigned = [.. Countersigned.Select(called.Same)],
+        TakenBack = TakenBack is { } back ? called.Same(back) : null,
+    };
+
     /// <summary>What is missing for a level; empty when it may be signed.</summary>
     public IReadOnlyList<Missing> MissingFor(PermissionLevel level)
     {

@@ -6,7 +6,7 @@ namespace Apprentice.Engine.Learning;
 
 /// <summary>What the log amounts to. Always derived, never stored.</summary>
 /// <remarks>Histories of one log share what they hold, and are for one thread at a time.</remarks>
-public sealed record History
+public sealed partial record History
 {
     /// <summary>The history of an empty log.</summary>
     public static History Empty => new();
@@ -98,13 +98,16 @@ public sealed record History
 
     /// <summary>This history with one more entry.</summary>
     /// <exception cref="ArgumentException">The entry speaks of a job that was never started.</exception>
-    public History With(Logged entry) => entry.What switch
+    public History With(Logged entry) => Told(Called.Of(entry));
+
+    History Told(Logged entry) => entry.What switch
     {
         LogEntry.Began began => this with { Luck = Luck ?? began.Luck },
         LogEntry.PersonAdded added => (added.Job is { } job ? Named(job, added.Name) : this) with
         {
             People = [.. People.Except([added.Name], StringComparer.Ordinal), added.Name],
         },
+        LogEntry.PersonRenamed renamed => Renamed(renamed),
         LogEntry.SatDown sat => this with { Current = sat.Name },
         LogEntry.PinSet pin => this with { Pins = pin.Hash is { } hash ? Pins.SetItem(pin.Person, hash) : Pins.Remove(pin.Person) },
         LogEntry.SessionPlanned planned => this with { Sessions = Sessions.SetItem(KeyOf(planned.Person), (planned.Jobs, NextJob)) },

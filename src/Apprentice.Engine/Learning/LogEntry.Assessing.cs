@@ -100,6 +100,10 @@ public abstract partial record LogEntry
     /// <param name="Published">True when the candidate was told.</param>
     public sealed record PaperMarked(PaperResult Result, bool Published) : LogEntry;
 
+    /// <summary>The candidate opened a result that was told.</summary>
+    /// <param name="Paper">Number of the paper.</param>
+    public sealed record ResultShown(string Paper) : LogEntry;
+
     /// <summary>The talk about safety was held.</summary>
     public sealed record SafetyTalked(string Paper, string By, string Text) : LogEntry;
 

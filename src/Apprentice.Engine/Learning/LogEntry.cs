@@ -20,6 +20,11 @@ public abstract partial record LogEntry
     /// <param name="Job">Number of the job that the person did before giving it, or null.</param>
     public sealed record PersonAdded(string Name, int? Job = null) : LogEntry;
 
+    /// <summary>A name was corrected: the same person is called so from now on, also in what was done before.</summary>
+    /// <param name="Person">The name until now.</param>
+    /// <param name="Name">The name from now on.</param>
+    public sealed record PersonRenamed(string Person, string Name) : LogEntry;
+
     /// <summary>A person sat down at this machine.</summary>
     /// <param name="Name">The name, or null for nobody.</param>
     public sealed record SatDown(string? Name) : LogEntry;

@@ -4,10 +4,11 @@ namespace Apprentice.Engine.Learning;
 /// <remarks>Jobs, drills and series are numbered anew, since a log counts them without gaps.</remarks>
 public static class PersonEntries
 {
-    /// <summary>The entries that belong to a person, numbered as in a log of their own.</summary>
+    /// <summary>The entries that belong to a person, numbered as in a log of their own; all under the name now, without the corrections that led to it.</summary>
     /// <param name="log">Entries, oldest first.</param>
     /// <param name="person">A name.</param>
-    public static IReadOnlyList<Logged> Of(IReadOnlyList<Logged> log, string person) => Kept(log, person, isTheirs: true);
+    public static IReadOnlyList<Logged> Of(IReadOnlyList<Logged> log, string person) =>
+        Kept([.. log.Where(e => e.What is not LogEntry.PersonRenamed).Select(History.Of(log).Called.Of)], person, isTheirs: true);
 
     /// <summary>A log without a person. Who sat at the machine is then nobody; earlier set-ups of the workshop that name the person as lead are left out.</summary>
     /// <param name="log">Entries, oldest first.</param>
@@ -26,7 +27,7 @@ public static class PersonEntries
     static List<Logged> Kept(IReadOnlyList<Logged> log, string person, bool isTheirs)
     {
         var owners = new Owners(log, person);
-        var tests = new TestEntries(log, person);
+        var tests = new TestEntries(log, owners.Is);
         var reports = new ReportNumbers(log, e => owners.IsTheirs(e) == isTheirs);
         var kept = log.Where(e => owners.IsTheirs(e.What) == isTheirs && !tests.AreTheirs(e.What) && !(isTheirs && (e.What is LogEntry.WorkshopSet or LogEntry.ReportShown)) && reports.IsKept(e.What)).ToList();
         var (jobs, drills, series) = (new Dictionary<int, int>(), new Dictionary<int, int>(), new Dictionary<int, int>());
@@ -37,13 +38,15 @@ public static class PersonEntries
             if (entry.What is LogEntry.RealPartRead read) series.TryAdd(read.Series, series.Count + 1);
         }
 
+        LogEntry Anew(LogEntry entry) => Numbered(entry, j => jobs[j], d => drills[d], s => series[s]);
+
         return
         [
             .. kept.Select(e => e with
             {
-                What = e.What is LogEntry.SatDown { Name: { } name } && !isTheirs && string.Equals(name, person, StringComparison.Ordinal)
+                What = e.What is LogEntry.SatDown { Name: { } name } && !isTheirs && owners.Is(name)
                     ? new LogEntry.SatDown(null)
-                    : reports.Numbered(StandEntries.Without(Numbered(e.What, j => jobs[j], d => drills[d], s => series[s]), isTheirs ? null : person)),
+                    : reports.Numbered(isTheirs ? Anew(e.What) : StandEntries.Without(Anew(e.What), owners.Is)),
             }),
         ];
     }
@@ -69,6 +72,7 @@ public static class PersonEntries
     sealed class Owners
     {
         readonly string _person;
+        readonly CalledNow _called;
         readonly HashSet<int> _jobs;
         readonly HashSet<int> _drills;
 
@@ -76,6 +80,7 @@ public static class PersonEntries
         {
             _person = person;
             var history = History.Of(log);
+            _called = history.Called;
             _jobs = [.. history.JobsOf(person).Select(j => j.Started.Job)];
             _drills = [.. history.Drills.Where(d => Is(d.Started.Person)).Select(d => d.Started.Drill)];
         }
@@ -83,6 +88,7 @@ public static class PersonEntries
         public bool IsTheirs(LogEntry entry) => entry switch
         {
             LogEntry.PersonAdded e => Is(e.Name),
+            LogEntry.PersonRenamed e => Is(e.Person),
             LogEntry.PinSet e => Is(e.Person),
             LogEntry.SessionPlanned e => Is(e.Person),
             LogEntry.JobStarted e => _jobs.Contains(e.Job),
@@ -111,6 +117,7 @@ public static class PersonEntries
             _ => false,
         };
 
-        bool Is(string? name) => string.Equals(name, _person, StringComparison.Ordinal);
+        /// <summary>True for the person's name, and for one that they had before.</summary>
+        public bool Is(string? name) => string.Equals(_called.Of(name), _person, StringComparison.Ordinal);
     }
 }

@@ -5,15 +5,13 @@ static class StandEntries
 {
     /// <summary>An entry without the name of who took the bike on or sent the line.</summary>
     /// <param name="entry">The entry.</param>
-    /// <param name="person">The name, or null to leave all as it is.</param>
-    public static LogEntry Without(LogEntry entry, string? person) => entry switch
+    /// <param name="isTheirs">Says which names are the person's.</param>
+    public static LogEntry Without(LogEntry entry, Func<string?, bool> isTheirs) => entry switch
     {
-        LogEntry.BikePut { Person: { } name } e when Is(name, person) => e with { Person = null },
-        LogEntry.BikeQuestioned { Person: { } name } e when Is(name, person) => e with { Person = null },
+        LogEntry.BikePut { Person: { } name } e when isTheirs(name) => e with { Person = null },
+        LogEntry.BikeQuestioned { Person: { } name } e when isTheirs(name) => e with { Person = null },
         _ => entry,
     };
-
-    static bool Is(string name, string? person) => string.Equals(name, person, StringComparison.Ordinal);
 }
 
 /// <summary>Numbers of reports when some are taken out: a log counts them without gaps.</summary>

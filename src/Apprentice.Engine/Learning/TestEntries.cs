@@ -3,26 +3,27 @@ namespace Apprentice.Engine.Learning;
 /// <summary>Which entries about tests and permissions are a person's. They are erased with the person, but do not go to another machine: a permission holds where it was signed.</summary>
 sealed class TestEntries
 {
-    readonly string _person;
+    readonly Func<string, bool> _is;
     readonly HashSet<string> _papers;
 
-    public TestEntries(IReadOnlyList<Logged> log, string person)
+    /// <summary>Finds the papers of a person.</summary>
+    /// <param name="log">Entries, oldest first.</param>
+    /// <param name="isTheirs">Says which names are the person's.</param>
+    public TestEntries(IReadOnlyList<Logged> log, Func<string, bool> isTheirs)
     {
-        _person = person;
-        _papers = [.. log.Select(e => OfCandidate(e.What)).OfType<(string Paper, string Candidate)>().Where(p => Is(p.Candidate)).Select(p => p.Paper)];
+        _is = isTheirs;
+        _papers = [.. log.Select(e => OfCandidate(e.What)).OfType<(string Paper, string Candidate)>().Where(p => isTheirs(p.Candidate)).Select(p => p.Paper)];
     }
 
     public bool AreTheirs(LogEntry entry) => entry switch
     {
-        LogEntry.BenchDone e => Is(e.Person),
-        LogEntry.PermissionSigned e => Is(e.Signature.Person),
-        LogEntry.OrderCountersigned e => Is(e.Person),
-        LogEntry.PermissionTakenBack e => Is(e.Person),
-        LogEntry.KitEntered e => Is(e.Candidate),
+        LogEntry.BenchDone e => _is(e.Person),
+        LogEntry.PermissionSigned e => _is(e.Signature.Person),
+        LogEntry.OrderCountersigned e => _is(e.Person),
+        LogEntry.PermissionTakenBack e => _is(e.Person),
+        LogEntry.KitEntered e => _is(e.Candidate),
         _ => PaperOf(entry) is { } paper && _papers.Contains(paper),
     };
-
-    bool Is(string name) => string.Equals(name, _person, StringComparison.Ordinal);
 
     static (string Paper, string Candidate)? OfCandidate(LogEntry entry) => entry switch
     {
@@ -49,6 +50,7 @@ sealed class TestEntries
         LogEntry.SittingRealAnswered e => e.Paper,
         LogEntry.SittingRealEnded e => e.Paper,
         LogEntry.PaperMarked e => e.Result.Paper,
+        LogEntry.ResultShown e => e.Paper,
         LogEntry.SafetyTalked e => e.Paper,
         LogEntry.SafetyAgainMarked e => e.Paper,
         LogEntry.PaperQuestioned e => e.Paper,

@@ -92,6 +92,15 @@ public sealed record BenchNotebook
         _ => this,
     };
 
+    /// <summary>This with the names of people as they are now.</summary>
+    internal BenchNotebook Renamed(CalledNow called) => this with
+    {
+        Bikes = [.. Bikes.Select(b => b with { Put = called.Same(b.Put) })],
+        Reports = [.. Reports.Select(r => r with { What = called.Of(r.What) })],
+        Shown = [.. Shown.Select(s => (called.Of(s.Person), s.Report))],
+        Tried = [.. Tried.Select(called.Same)],
+    };
+
     BenchNotebook Changed(int bike, Logged entry) => Find(bike) is { } known
         ? this with { Bikes = Bikes.SetItem(bike - 1, known.With(entry)) }
         : throw new ArgumentException($"Bike {bike} was never put on the stand.", nameof(bike));

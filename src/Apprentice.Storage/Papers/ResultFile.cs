@@ -44,11 +44,11 @@ public static class ResultFile
         var (paper, isAgain, newJobOf) = Paper.Named(sat);
         if (assessments.Papers.FirstOrDefault(p => p.Paper == paper) is not { } made)
             throw new SealException($"The result is of paper {paper}, which was not made at this desk. Collect it where the paper was made.");
-        if (made.Candidate != candidate || made.Number != number)
+        if (made.Candidate != assessments.Called.Of(candidate) || made.Number != number)
             throw new SealException($"Paper {paper} was made for {made.Candidate}, paper {made.Number}; this result says {candidate}, paper {number}. It was renamed and is refused.");
         if (IsThere(assessments, paper, isAgain, newJobOf)) throw new SealException($"The result of paper {sat}, {candidate}, was collected before. A paper counts once.");
         var key = keyOf(paper) ?? throw new SealException($"The sealed file of paper {paper} is not there. Put it back beside the others and collect again.");
-        return Opened(file, key, made with { Paper = sat });
+        return Opened(file, key, made with { Paper = sat, Candidate = candidate });
     }
 
     // Fresh safety jobs and new jobs come after the paper's own result, and once.

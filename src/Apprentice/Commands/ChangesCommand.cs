@@ -84,14 +84,21 @@ static class ChangesCommand
         if (!File.Exists(file)) throw new Complaint($"There is no file '{file}'.", ExitCode.Usage);
         var (changes, faults) = ChangesFile.Read(file, File.ReadAllText(file));
         if (faults.Count > 0) throw new Complaint(faults[0].ToString(), ExitCode.Fault);
-        var incoming = changes.Where(c => c.TakesBack is null).Select((c, i) => c with { Number = copy.NextNumber + i }).ToList();
+        var given = changes.Where(c => c.TakesBack is null).ToList();
+        var incoming = given.Where(c => !copy.InForce.Any(here => IsSame(here, c))).Select((c, i) => c with { Number = copy.NextNumber + i }).ToList();
         var after = copy.With(incoming);
         var unfit = incoming.Where(c => after.Unfit().Contains(c.Number)).ToList();
         folder.Write(after.Changes);
-        desk.Out.WriteLine($"{Plural.Of(incoming.Count, "change")} taken in, {unfit.Count} of them fit nowhere and are kept aside.");
+        desk.Out.WriteLine($"{Plural.Of(incoming.Count, "change")} taken in.");
+        if (given.Count > incoming.Count) desk.Out.WriteLine($"{Plural.Of(given.Count - incoming.Count, "change")} of the file {(given.Count - incoming.Count == 1 ? "is" : "are")} here already and {(given.Count - incoming.Count == 1 ? "was" : "were")} left out.");
+        if (unfit.Count > 0) desk.Out.WriteLine($"{Plural.Of(unfit.Count, "change")} {(unfit.Count == 1 ? "fits" : "fit")} nowhere and {(unfit.Count == 1 ? "is" : "are")} kept aside.");
         foreach (var fault in copy.With(folder.Read().Changes.Skip(copy.Changes.Count)).Faults) desk.Out.WriteLine(fault);
         return unfit.Count == 0 ? ExitCode.Done : ExitCode.Fault;
     }
+
+    // The same file taken in twice, or a change that came home from another workshop.
+    static bool IsSame(Change here, Change given) =>
+        here.File == given.File && here.Day == given.Day && here.By == given.By && here.Was.SequenceEqual(given.Was) && here.Is.SequenceEqual(given.Is);
 
     static int Files(Desk desk, WorkshopCopy copy, string to)
     {

@@ -52,6 +52,7 @@ public static class CommandLine
             RecordsCommands.Export(desk, sources),
             RecordsCommands.Import(desk, sources),
             RecordsCommands.Erase(desk, sources),
+            RecordsCommands.Rename(desk, sources),
             StandCommands.Bike(desk, sources),
             StandCommands.Inbox(desk, sources),
             StandCommands.Rates(desk, sources),

@@ -111,7 +111,8 @@ sealed class JsonPlace
         {
             var name = reader.GetString() ?? "";
             reader.Read();
-            _fields[name] = new JsonPlace(_file, bytes, ref reader, _path.Length == 0 ? name : $"{_path}.{name}");
+            var field = new JsonPlace(_file, bytes, ref reader, _path.Length == 0 ? name : $"{_path}.{name}");
+            if (!_fields.TryAdd(name, field)) throw field.Wrong("This field stands here twice. Keep one of the two.");
         }
     }
 

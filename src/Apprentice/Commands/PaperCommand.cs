@@ -185,7 +185,7 @@ static class PaperCommand
     {
         try
         {
-            return DeskWork.Make(plan, benches, history.Assessments, history.Notebook, names, key, folder);
+            return DeskWork.Make(plan, benches, history.Assessments, history.Notebook, [.. names.Select(history.Called.OfTyped)], key, folder);
         }
         catch (Exception e) when (e is SealException or ArgumentException)
         {

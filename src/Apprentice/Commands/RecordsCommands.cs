@@ -1,4 +1,5 @@
 using System.CommandLine;
+using Apprentice.Content;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
 using Apprentice.Reports;
@@ -6,7 +7,7 @@ using Apprentice.Storage;
 
 namespace Apprentice.Commands;
 
-/// <summary><c>export</c>, <c>import</c> and <c>erase</c>: a person's records to a file, from a file, and away for good.</summary>
+/// <summary><c>export</c>, <c>import</c>, <c>erase</c> and <c>rename</c>: a person's records to a file, from a file, away for good, and under a name that is put right.</summary>
 static class RecordsCommands
 {
     static readonly string[] Forms = ["csv", "json", "html", "move"];
@@ -46,6 +47,8 @@ static class RecordsCommands
             using var log = sources.OpenLog(parsed, isNew: true);
             var before = log.Read();
             var history = History.Of(before);
+            if (history.Called.Former.Contains(person, StringComparer.OrdinalIgnoreCase))
+                throw new Complaint($"{person} was the name of {history.Called.OfTyped(person)} here. Correct the name on the other machine first ('rename'), and write the file anew.", ExitCode.Fault);
             if (history.People.Contains(person, StringComparer.OrdinalIgnoreCase))
                 throw new Complaint($"{person} is here already. Erase those records first ('erase \"{person}\" --yes'), or use another file with --data.", ExitCode.Fault);
             var after = PersonEntries.After(history, entries);
@@ -68,7 +71,7 @@ static class RecordsCommands
             using var log = sources.OpenLog(parsed);
             var entries = log.Read();
             var history = History.Of(entries);
-            var person = Known(history, parsed.GetRequiredValue(name));
+            var person = Known(history.People, parsed.GetRequiredValue(name));
             if (string.Equals(history.Workshop?.Lead, person, StringComparison.Ordinal)) throw new Complaint($"{person} leads the workshop. Name another lead first, in the program under 0, \"Change the set-up of the workshop\".", ExitCode.Fault);
             var left = PersonEntries.Without(entries, person);
             var count = entries.Count - left.Count;
@@ -80,8 +83,28 @@ static class RecordsCommands
 
             log.Rewrite(left);
             desk.Out.WriteLine($"{person}: {Plural.Of(count, "record")} erased.");
-            var lines = Mentions(left, person);
+            var lines = history.NamesOf(person).Sum(n => Mentions(left, n));
             if (lines > 0) desk.Out.WriteLine($"{Plural.Of(lines, "record")} of other people still {(lines == 1 ? "holds" : "hold")} this name: what they wrote, or what {person} signed or decided for them.");
+            return ExitCode.Done;
+        });
+        return command;
+    }
+
+    /// <summary><c>rename NAME NEW</c>: a name is put right.</summary>
+    public static Command Rename(Desk desk, SourceOptions sources)
+    {
+        var name = new Argument<string>("NAME") { Description = "The name until now" };
+        var now = new Argument<string>("NEW") { Description = "The name from now on" };
+        var command = new Command("rename", "Corrects a person's name, from now on and everywhere") { name, now };
+        command.SetAction(parsed =>
+        {
+            using var log = sources.OpenLog(parsed);
+            var history = History.Of(log.Entries());
+            var person = Known(history.Names, parsed.GetRequiredValue(name));
+            var called = parsed.GetRequiredValue(now).Trim();
+            if (PersonName.Fault(history, person, called) is { } fault) throw new Complaint(fault, ExitCode.Fault);
+            log.Append(new Logged(TimeProvider.System.GetLocalNow(), new LogEntry.PersonRenamed(person, called)));
+            desk.Out.WriteLine($"{person}: {Words.Of("rename.done", ("name", called))}");
             return ExitCode.Done;
         });
         return command;
@@ -92,7 +115,7 @@ static class RecordsCommands
         var now = TimeProvider.System.GetLocalNow();
         if (name is not null)
         {
-            var person = Known(history, name);
+            var person = Known(history.People, name);
             return form == "move" ? Records.Write(person, PersonEntries.Of(entries, person)) : ReportText.Of(LearnerReport.Of(history, topics, person, now), form);
         }
 
@@ -117,6 +140,6 @@ static class RecordsCommands
         }
     }
 
-    static string Known(History history, string name) => history.People.FirstOrDefault(p => string.Equals(p, name, StringComparison.Ordinal))
-        ?? throw new Complaint(history.People.Count == 0 ? "Nobody has a name in this file yet." : Choose.Unknown("person", name, history.People), ExitCode.Usage);
+    static string Known(IReadOnlyList<string> people, string name) => people.FirstOrDefault(p => string.Equals(p, name, StringComparison.Ordinal))
+        ?? throw new Complaint(people.Count == 0 ? "Nobody has a name in this file yet." : Choose.Unknown("person", name, people), ExitCode.Usage);
 }

@@ -30,7 +30,7 @@ static class StandCommands
             var chosen = FormOf(parsed.GetValue(form));
             var copy = options.Copy(parsed);
             if (parsed.GetValue(sheet) is { } topic) return Sheet(desk, Topic(copy, topic), chosen);
-            if (parsed.GetValue(take) is { } file) return Take(desk, options.LogFile(parsed), file);
+            if (parsed.GetValue(take) is { } file) return Take(desk, options.LogFile(parsed), copy, file);
             if (parsed.GetValue(import) is { } cards) return Import(desk, options.LogFile(parsed), copy, cards);
             var history = options.History(parsed);
             if (parsed.GetValue(cases) is { } name) return Write(desk, CaseExchange.Write(name, [.. RealCases.Of(history.Notebook).Where(c => !c.IsForPapers)]));
@@ -121,7 +121,7 @@ static class StandCommands
         return ExitCode.Done;
     }
 
-    static int Take(Desk desk, string logFile, string file)
+    static int Take(Desk desk, string logFile, WorkshopCopy copy, string file)
     {
         if (!File.Exists(file)) throw new Complaint($"There is no file '{file}'.", ExitCode.Usage);
         IReadOnlyList<RealCase> cases;
@@ -134,6 +134,7 @@ static class StandCommands
             throw new Complaint($"{file}: {e.Message}", ExitCode.Fault);
         }
 
+        new CaseFaults(file, copy).Check(cases);
         using var log = Log.Open(logFile);
         foreach (var it in cases) log.Append(new Logged(TimeProvider.System.GetLocalNow(), new LogEntry.CaseTaken(it)));
         desk.Out.WriteLine($"{Plural.Of(cases.Count, "case")} taken in. They are for practice; a paper may hold them too, outside its marks.");

@@ -17,7 +17,7 @@ static class AssessCandidatePage
             .Table([], [.. Head(history, result)])
             .Part(Words.Of("print.firm")).Text(Words.Of("firm.what", ("sound", result.Sound), ("jobs", result.Jobs.Count)));
         foreach (var prior in new[] { Prior.Flat, Prior.Favourable }) page.Text(AssessWords.View(result, prior));
-        page.Text(Words.Of("firm.how")).Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(result.Rule)).Text(Words.Of("firm.limits"), "note");
+        page.Text(Words.Of("firm.how")).Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(result.Rule)).Text(AssessWords.FirmWithout(result)).Text(Words.Of("firm.limits"), "note");
         page.Part(Words.Of("print.jobs"), onNewSheet: true).Text(Words.Of("whyjob.figures"));
         foreach (var mark in result.AllJobs) Job(page, telling, mark, history.Assessments.Appeals.FirstOrDefault(a => a.Paper == result.Paper && a.Place == mark.Place));
         if (result.Real.Count > 0) Real(page, new RealTelling(topics), result);

@@ -20,7 +20,7 @@ sealed class AssessKit(Kit kit, IReadOnlyList<Topic> topics, Func<KitJob, Case> 
         var page = new AssessHtml(Words.Of("kit.sheet-title", ("permission", kit.Permission)))
             .Text(Words.Of("kit.number", ("kit", kit.Id), ("jobs", kit.Jobs.Count))).Field(Words.Of("kit.name-day")).Text(Words.Of("kit.how")).Text(Words.Of("kit.caution"));
         foreach (var job in kit.Jobs) page.Group("job", p => Job(p, job));
-        page.Part(Words.Of("kit.strip"), onNewSheet: true).Text(Words.Of("kit.strip-how")).Field(Words.Of("kit.name-day"));
+        page.Part(Words.Of("kit.strip"), onNewSheet: true).Text(Words.Of("kit.number", ("kit", kit.Id), ("jobs", kit.Jobs.Count))).Text(Words.Of("kit.strip-how")).Field(Words.Of("kit.name-day"));
         page.Table(
             [Words.Of("whylist.job"), .. Enumerable.Range(1, kit.Jobs.Max(j => j.Questions.Count)).Select(n => Words.Of("kit.question", ("n", n)))],
             [.. kit.Jobs.Select(j => (string[])[j.Place.ToString(), .. Enumerable.Range(0, kit.Jobs.Max(x => x.Questions.Count)).Select(i => i < j.Questions.Count ? "\u00a0" : "-")])]);
@@ -36,9 +36,12 @@ sealed class AssessKit(Kit kit, IReadOnlyList<Topic> topics, Func<KitJob, Case> 
             .Group("box", p => p.Text(Words.Of("kit.code", ("code", code))).Text(Words.Of("kit.secret")))
             .Text(Words.Of("kit.rule", ("most", rule.Checks[0].PassAt), ("jobs", kit.Jobs.Count))).Text(Words.Of("kit.apart"));
         page.Table([Words.Of("firm.right"), Words.Of("firm.passes"), Words.Of("firm.sits")], AssessWords.Tells(rule));
+        var sorts = new SortNames(topics);
+        var one = kit.Jobs.Select(j => j.Family.Topic).Distinct(StringComparer.Ordinal).Count() == 1;
+        if (one) page.Text(Words.Of("whylist.one", ("topic", sorts.Topic(kit.Jobs[0].Family.Topic))));
         page.Table(
             [Words.Of("whylist.job"), Words.Of("whylist.sort"), Words.Of("kit.right"), Words.Of("kit.in-words"), Words.Of("kit.hurts")],
-            [.. kit.Jobs.Select(j => (string[])[j.Place.ToString(), new SortNames(topics).Of(j.Family), string.Join(" | ", j.Questions.Select(Digits)), InWords(j), string.Join(" | ", j.Questions.Where(q => q.Ask == KitAsk.Order).Select(q => Which(q, o => o.Hurts)))])]);
+            [.. kit.Jobs.Select(j => (string[])[j.Place.ToString(), one ? sorts.Within(j.Family) : sorts.Of(j.Family), string.Join(" | ", j.Questions.Select(Digits)), InWords(j), string.Join(" | ", j.Questions.Where(q => q.Ask == KitAsk.Order).Select(q => Which(q, o => o.Hurts)))])]);
         return page.Done(now);
     }
 

@@ -49,8 +49,15 @@ static class AssessWords
     }
 
     /// <summary>How often a second paper would be passed, under the two starting views.</summary>
-    public static string Firm(PaperResult result) => Words.Of(
-        "result.firm", ("flat", Spoken.Twentieths(result.SecondPaper(Prior.Flat))), ("other", Spoken.Twentieths(result.SecondPaper(Prior.Favourable))));
+    public static string Firm(PaperResult result)
+    {
+        var said = Words.Of("result.firm", ("flat", Spoken.Twentieths(result.SecondPaper(Prior.Flat))), ("other", Spoken.Twentieths(result.SecondPaper(Prior.Favourable))));
+        return result.SafetyErrors == 0 ? said : $"{said} {Words.Of("result.firm-safety")}";
+    }
+
+    /// <summary>That safety errors are in none of these figures, and how many there were.</summary>
+    public static string FirmWithout(PaperResult result) =>
+        result.SafetyErrors == 0 ? Words.Of("firm.safety") : $"{Words.Of("firm.safety")} {Words.Of(result.SafetyErrors == 1 ? "firm.safety-one" : "firm.safety-more", ("n", result.SafetyErrors))}";
 
     /// <summary>One starting view: as if so many jobs had been seen before, and what comes out.</summary>
     public static string View(PaperResult result, Prior prior)
@@ -80,7 +87,8 @@ static class AssessWords
     public static string Safety(PaperResult result)
     {
         var jobs = result.Jobs.Count(j => j.SafetyJob);
-        return result.SafetyErrors == 0 ? Words.Of("result.safe", ("jobs", jobs)) : Words.Of(result.SafetyErrors == 1 ? "result.unsafe-one" : "result.unsafe", ("n", result.SafetyErrors), ("places", Places(result.Jobs.Where(j => j.SafetyError && j.Standing == Standing.Counted))));
+        var said = result.SafetyErrors == 0 ? Words.Of("result.safe", ("jobs", jobs)) : Words.Of(result.SafetyErrors == 1 ? "result.unsafe-one" : "result.unsafe", ("n", result.SafetyErrors), ("places", Places(result.Jobs.Where(j => j.SafetyError && j.Standing == Standing.Counted))));
+        return result.SafetyAgain.Count == 0 ? said : $"{said} {Words.Of("result.safe-again", ("sound", result.SafetyAgain.Count(j => j.CountsSound)), ("of", result.SafetyAgain.Count))}";
     }
 
     /// <summary>Reading in a sentence: a line of its own.</summary>

@@ -32,8 +32,8 @@ static class ReportText
         {
             _ = text.Append('\n').Append(table.Title).Append('\n');
             var rows = table.Rows.Select(r => r.Select(Cell).ToArray()).Prepend([.. table.Columns]).ToList();
-            var widths = table.Columns.Select((_, c) => rows.Max(r => r[c].Length)).ToArray();
-            foreach (var row in rows) _ = text.Append("  ").Append(string.Join("  ", row.Select((cell, c) => cell.PadRight(widths[c]))).TrimEnd()).Append('\n');
+            var widths = table.Columns.Select((_, c) => rows.Max(r => Cells.Width(r[c]))).ToArray();
+            foreach (var row in rows) _ = text.Append("  ").Append(string.Join("  ", row.Select((cell, c) => Cells.PadRight(cell, widths[c]))).TrimEnd()).Append('\n');
         }
 
         return text.ToString();

@@ -13,10 +13,10 @@ sealed record SheetPage(string Title, IReadOnlyList<SheetSection> Sections)
     const string Style = "@page { size: A4 portrait; margin: 14mm; } body { font-family: sans-serif; font-size: 11pt; color: #000; background: #fff; } "
         + "h1 { font-size: 1.5em; border-bottom: 1mm solid #000; } h2 { font-size: 1.1em; margin: 4mm 0 1mm; } ul { margin: 0; padding-left: 6mm; } li { margin: 1mm 0; }";
 
-    /// <summary>As plain text, at most 76 characters wide.</summary>
+    /// <summary>As plain text, at most 76 cells wide.</summary>
     public string Text()
     {
-        var lines = new List<string> { Title, new('=', Math.Min(Title.Length, Width)) };
+        var lines = new List<string> { Title, new('=', Math.Min(Cells.Width(Title), Width)) };
         foreach (var section in Sections.Where(s => s.Lines.Count > 0))
         {
             lines.AddRange(["", section.Heading]);
@@ -46,7 +46,7 @@ sealed record SheetPage(string Title, IReadOnlyList<SheetSection> Sections)
         var line = "- ";
         foreach (var word in text.Trim().Split(' '))
         {
-            if (line.Trim().Length > 1 && line.Length + indent + word.Length + 1 > Width)
+            if (line.Trim().Length > 1 && Cells.Width(line) + indent + Cells.Width(word) + 1 > Width)
             {
                 yield return new string(' ', indent) + line.TrimEnd();
                 line = "  ";

@@ -95,6 +95,7 @@ sealed class Conversation(
     Turn? Everywhere(Input key)
     {
         if (key.Press == Screens.Press.Tick) return Screen.Pauses ? Aside() : null;
+        if (key.Press == Screens.Press.Help) return Turn.To(Screen is HelpScreen ? Screen : new HelpScreen(Screen));
         if (Screen.Typing) return null;
         return key.Letter switch
         {

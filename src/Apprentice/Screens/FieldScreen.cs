@@ -27,9 +27,9 @@ abstract record FieldScreen : Screen
         Screens.Press.Enter when Cut => Turn.To(this with { Cut = false, Wrong = Full }),
         Screens.Press.Enter => Take(world, Typed.Trim()),
         Screens.Press.Backspace when Typed.Length == 0 => Back(world),
-        Screens.Press.Backspace => Turn.To(this with { Typed = Typed[..^1], Cut = false, Wrong = "" }),
-        Screens.Press.Typed when !IsPlain(key.Character) => Turn.To(this),
-        Screens.Press.Typed when Typed.Length >= Longest => Turn.To(this with { Cut = true, Wrong = Full }),
+        Screens.Press.Backspace => Turn.To(this with { Typed = Cells.WithoutLast(Typed), Cut = false, Wrong = "" }),
+        Screens.Press.Typed when !Cells.IsPlain(key.Character) || IsHalf(key.Character) => Turn.To(this),
+        Screens.Press.Typed when Typed.Length + (char.IsHighSurrogate(key.Character) ? 1 : 0) >= Longest => Turn.To(this with { Cut = true, Wrong = Full }),
         Screens.Press.Typed => Turn.To(this with { Typed = Typed + key.Character, Wrong = "" }),
         _ => Turn.To(this),
     };
@@ -47,9 +47,8 @@ abstract record FieldScreen : Screen
     protected IReadOnlyList<Block> Field(string label) =>
         [new Block.Text($"{label}  {Typed}_", 2), new Block.Gap(), .. Wrong.Length > 0 ? [new Block.Text(Wrong)] : Array.Empty<Block>()];
 
-    string Full => Words.Of("field.full", ("n", Longest));
+    // The second half of a sign whose first half had no room.
+    bool IsHalf(char c) => char.IsLowSurrogate(c) && !(Typed.Length > 0 && char.IsHighSurrogate(Typed[^1]));
 
-    /// <summary>False for signs that steer a terminal or turn the direction of writing.</summary>
-    static bool IsPlain(char c) =>
-        !char.IsControl(c) && c is not ((>= '\u202A' and <= '\u202E') or (>= '\u2066' and <= '\u2069') or '\u200B' or '\u200E' or '\u200F');
+    string Full => Words.Of("field.full", ("n", Longest));
 }

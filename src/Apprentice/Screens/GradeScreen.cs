@@ -65,7 +65,7 @@ sealed record GradeScreen(BenchJob On, Given Given, Grade Grade, bool Past = fal
             'U' or '2' => Turn.To(new UnusedScreen(here, [])),
             'L' or '3' => Turn.To(new CardsScreen(here)),
             'X' or '4' => Turn.To(new WrongScreen(here)),
-            'D' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
+            'R' or '5' when Grade.Readings.Count > 0 => Turn.To(ReadingsScreen.Of(here)),
             'C' or '6' when Grade.Reasoning.Parts.Count > 1 => Turn.To(new PartChartScreen(here, (Charted + 1) % Grade.Reasoning.Parts.Count)),
             _ when key.IsBack => Turn.To(Leave(world, Past ? Below ?? new PastScreen() : On.Session?.End ?? new HomeScreen())),
             _ when key.Press == Screens.Press.Enter => Past ? Turn.To(Below ?? new PastScreen()) : Next(world),

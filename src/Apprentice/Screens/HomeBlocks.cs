@@ -61,6 +61,7 @@ static class HomeBlocks
 
     static IEnumerable<(string Label, string Text)> Sentences(World world, List<PastJob> done)
     {
+        if (Assess.ResultListScreen.Waiting(world) is { } waiting) yield return (Words.Of("home.label-tests"), waiting);
         if (LearnerWords.LookOut(world) is { } habit) yield return (Words.Of("home.label-look-out"), habit);
         if (LearnerWords.HowSure(Sureness.Of(world.History, world.Person).High) is { } sure) yield return (Words.Of("home.label-sure"), sure);
         if (done.Any(j => j.Counts)) yield return (Words.Of("home.label-orders"), LearnerWords.Orders(WrongOrders.Of(world.History, world.Person)));

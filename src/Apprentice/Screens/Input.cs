@@ -55,6 +55,9 @@ enum Press
     /// <summary>A page down.</summary>
     PageDown,
 
+    /// <summary>Help, in a field too.</summary>
+    Help,
+
     /// <summary>Three minutes have passed without a key.</summary>
     Tick,
 }

@@ -45,15 +45,15 @@ static class Layout
         foreach (var word in text.Split(' '))
         {
             var rest = word;
-            if (line.Length > 0 && line.Length + 1 + rest.Length > width)
+            if (line.Length > 0 && Cells.Width(line) + 1 + Cells.Width(rest) > width)
             {
                 lines.Add(line);
                 line = "";
             }
-            while (rest.Length > width)
+            while (Cells.Width(rest) > width && Cells.Cut(rest, width) is var start && start.Length < rest.Length)
             {
-                lines.Add(rest[..width]);
-                rest = rest[width..];
+                lines.Add(start);
+                rest = rest[start.Length..];
             }
             line = line.Length == 0 ? rest : $"{line} {rest}";
         }
@@ -100,9 +100,9 @@ static class Layout
     static string TopLine(Page page, int width)
     {
         string[] rights = [page.Right, page.Right[(page.Right.LastIndexOf("   ", StringComparison.Ordinal) + 1)..].Trim()];
-        var right = rights.FirstOrDefault(r => r.Length + page.Title.Length + 2 <= width) ?? "";
-        var title = page.Title.Length > width ? page.Title[..width] : page.Title;
-        return title + new string(' ', width - title.Length - right.Length) + right;
+        var right = rights.FirstOrDefault(r => Cells.Width(r) + Cells.Width(page.Title) + 2 <= width) ?? "";
+        var title = Cells.Width(page.Title) > width ? Cells.Cut(page.Title, width) : page.Title;
+        return Cells.PadRight(title, width - Cells.Width(right)) + right;
     }
 
     static List<Line> Foot(Page page, PageSize size, int width) => [.. page.Foot.SelectMany(b => Lines(b, width)).Take(size.Rows * 2 / 5)];
@@ -125,13 +125,13 @@ static class Layout
         foreach (var gap in (string[])["   ", "  "])
         {
             var line = string.Join(gap, keys);
-            if (line.Length <= width) return [line];
+            if (Cells.Width(line) <= width) return [line];
         }
         var lines = new List<string> { "" };
         foreach (var key in keys)
         {
             if (lines[^1].Length == 0) lines[^1] = key;
-            else if (lines[^1].Length + 2 + key.Length <= width) lines[^1] += $"  {key}";
+            else if (Cells.Width(lines[^1]) + 2 + Cells.Width(key) <= width) lines[^1] += $"  {key}";
             else lines.Add(key);
         }
         return lines;

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Learning;
+using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 
@@ -8,7 +9,7 @@ namespace Apprentice.Screens;
 sealed record NameScreen(int? Done) : FieldScreen
 {
     /// <inheritdoc/>
-    protected override int Longest => 24;
+    protected override int Longest => PersonName.Longest;
 
     /// <inheritdoc/>
     public override Page Show(World world) => new(
@@ -21,8 +22,8 @@ sealed record NameScreen(int? Done) : FieldScreen
     protected override Turn Take(World world, string text)
     {
         if (text.Length == 0) return Back(world);
-        return world.History.People.Contains(text, StringComparer.OrdinalIgnoreCase)
-            ? Turn.To(this with { Wrong = Words.Of("name.taken") })
+        return PersonName.FaultOfNew(world.History, text) is { } fault
+            ? Turn.To(this with { Wrong = fault })
             : Turn.To(new HomeScreen(), new LogEntry.PersonAdded(text, Done), new LogEntry.SatDown(text));
     }
 

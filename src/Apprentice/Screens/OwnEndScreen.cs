@@ -35,7 +35,7 @@ sealed record OwnEndScreen(OwnBike Bike, IReadOnlyList<string> Paragraphs, bool 
     /// <inheritdoc/>
     public override Turn Press(World world, Input key) => key switch
     {
-        { Letter: 'S' or '1' } => new Turn(this, [], Sheet: new Sheet(Words.Of("own.file"), Text(), note => this with { Note = note })),
+        { Letter: 'D' or '1' } => new Turn(this, [], Sheet: new Sheet(Words.Of("own.file"), Text(), note => this with { Note = note })),
         { Digit: 2 } => Turn.To(OwnGoOnScreen.Of(world, this)),
         { Digit: 3 } when Open => Turn.To(Bike.Screen(Below, further: true)),
         { Digit: 4 } => Keep(world),

@@ -71,7 +71,7 @@ sealed record Column(string Header, bool Right = false, bool Drop = false)
 /// <param name="Cells">A cell a column.</param>
 sealed record Row(string Key, bool Marked, IReadOnlyList<string> Cells);
 
-/// <summary>Size of a window, in characters.</summary>
+/// <summary>Size of a window, in cells.</summary>
 /// <param name="Columns">Columns.</param>
 /// <param name="Rows">Rows.</param>
 [StructLayout(LayoutKind.Auto)]
@@ -82,6 +82,6 @@ readonly record struct PageSize(int Columns, int Rows)
 }
 
 /// <summary>A line of a window.</summary>
-/// <param name="Text">The text, no longer than the window is wide.</param>
+/// <param name="Text">The text, no wider than the window in cells.</param>
 /// <param name="Marked">True for the line you are on.</param>
 sealed record Line(string Text, bool Marked = false);

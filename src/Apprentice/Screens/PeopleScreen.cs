@@ -3,50 +3,58 @@ using Apprentice.Engine.Learning;
 
 namespace Apprentice.Screens;
 
-/// <summary>What the lead of a workshop sees: jobs done and right, by person.</summary>
-/// <param name="Title">Top line.</param>
-/// <param name="People">Name, jobs, jobs right, topics.</param>
-/// <param name="Lines">Lines sent with "this is wrong".</param>
+/// <summary>What the lead of a workshop sees: jobs done and right, by person; a line corrects a name.</summary>
 /// <param name="Below">The screen to go back to.</param>
-sealed record PeopleScreen(string Title, IReadOnlyList<PersonJobs> People, IReadOnlyList<string> Lines, Screen Below) : Screen
+/// <param name="Note">A sentence about what was just done, or empty.</param>
+sealed record PeopleScreen(Screen Below, string Note = "") : ChoiceScreen
 {
-    /// <summary>The real people of this file.</summary>
-    public static PeopleScreen Of(World world, Screen below) => new(
-        Words.Of("people.title", ("workshop", world.History.Workshop?.Name ?? "")),
-        [
-            .. world.History.People.Select(p => new PersonJobs(
-                p, world.History.JobsOf(p).Count(j => j.Counts), world.History.JobsOf(p).Count(j => j is { Counts: true, Verdict.Sound: true }),
-                [.. world.History.JobsOf(p).Where(j => j.Counts).Select(j => TopicsScreen.Title(world, j.Started.Topic)).Distinct(StringComparer.Ordinal)])),
-        ],
-        [.. world.History.Notebook.Reports.Select(r => r.What).OfType<LogEntry.Questioned>().OrderBy(q => q.Job).Select(q => Words.Of("people.line", ("job", q.Job), ("text", q.Text)))],
-        below);
-
     /// <inheritdoc/>
     public override Page Show(World world) => new(
-        Title,
+        Words.Of("people.title", ("workshop", world.History.Workshop?.Name ?? "")),
         "",
         [
-            People.Count == 0
-                ? new Block.Text(Words.Of("people.none"))
-                : new Block.Table(
+            .. world.History.People.Count == 0 ? [new Block.Text(Words.Of("people.none")), new Block.Gap(Drop: true)] : Array.Empty<Block>(),
+            .. Count(world) == 0 ? Array.Empty<Block>() :
+            [
+                new Block.Table(
                     [
                         new(Words.Of("people.who")), new(Words.Of("people.jobs"), Right: true), new(Words.Of("people.right"), Right: true),
                         new(Words.Of("people.topics")),
                     ],
-                    [.. People.Select(p => new Row("", Marked: false, [p.Name, p.Jobs.ToString(), p.Right.ToString(), string.Join(", ", p.Topics)]))]),
+                    Rows(world.History.Names.Select(p => Cells(world, p)))),
+            ],
             new Block.Gap(),
             new Block.Text(Words.Of("people.read")),
-            .. Lines.Count == 0 ? Array.Empty<Block>() : [new Block.Gap(), new Block.Text(Words.Of("people.lines") + ":"), .. Lines.Select(l => new Block.Text(l, 2))],
+            .. Lines(world) is { Count: > 0 } lines ? [new Block.Gap(), new Block.Text(Words.Of("people.lines") + ":"), .. lines.Select(l => new Block.Text(l, 2))] : Array.Empty<Block>(),
         ],
-        [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.help")]);
+        [Digits(world, "people.key"), Count(world) == 0 ? "" : Words.Of("people.key-enter"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")])
+    {
+        Foot = Note.Length > 0 ? [new Block.Text(Note)] : [],
+    };
 
     /// <inheritdoc/>
-    public override Turn Press(World world, Input key) => Turn.To(key.IsBack || key.Press == Screens.Press.Enter ? Below : this);
-}
+    protected override int Count(World world) => world.History.Names.Count;
 
-/// <summary>A line of the lead's table.</summary>
-/// <param name="Name">Name.</param>
-/// <param name="Jobs">Jobs done.</param>
-/// <param name="Right">Jobs right.</param>
-/// <param name="Topics">Titles of topics practised.</param>
-sealed record PersonJobs(string Name, int Jobs, int Right, IReadOnlyList<string> Topics);
+    /// <inheritdoc/>
+    protected override Turn Take(World world, int line)
+    {
+        var here = this with { Note = "" };
+        return Turn.To(new RenameScreen(world.History.Names[line], now => here with { Note = Words.Of("rename.done", ("name", now)) }, here));
+    }
+
+    /// <inheritdoc/>
+    protected override Turn Back(World world) => Turn.To(Below);
+
+    static string[] Cells(World world, string person)
+    {
+        var jobs = world.History.JobsOf(person).Where(j => j.Counts).ToList();
+        return
+        [
+            person, jobs.Count.ToString(), jobs.Count(j => j.Verdict is { Sound: true }).ToString(),
+            string.Join(", ", jobs.Select(j => TopicsScreen.Title(world, j.Started.Topic)).Distinct(StringComparer.Ordinal)),
+        ];
+    }
+
+    static List<string> Lines(World world) =>
+        [.. world.History.Notebook.Reports.Select(r => r.What).OfType<LogEntry.Questioned>().OrderBy(q => q.Job).Select(q => Words.Of("people.line", ("job", q.Job), ("text", q.Text)))];
+}

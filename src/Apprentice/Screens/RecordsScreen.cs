@@ -3,7 +3,7 @@ using Apprentice.Reports;
 
 namespace Apprentice.Screens;
 
-/// <summary>A person's own records: PIN, export, move to another machine, erase.</summary>
+/// <summary>A person's own records: PIN, export, move to another machine, erase, and the name.</summary>
 /// <param name="Person">Whose.</param>
 /// <param name="Below">The screen to go back to.</param>
 /// <param name="Note">Where a file lies, or empty.</param>
@@ -26,6 +26,7 @@ sealed record RecordsScreen(string Person, Screen Below, string Note = "") : Cho
                 [Words.Of("records.json"), Words.Of("records.json-note")],
                 [Words.Of("records.move"), Words.Of("records.move-note")],
                 [Words.Of("records.erase"), Words.Of("records.erase-note")],
+                [Words.Of("records.name"), Words.Of("records.name-note")],
             ])),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.help")])
@@ -34,7 +35,7 @@ sealed record RecordsScreen(string Person, Screen Below, string Note = "") : Cho
     };
 
     /// <inheritdoc/>
-    protected override int Count(World world) => 6;
+    protected override int Count(World world) => 7;
 
     /// <inheritdoc/>
     protected override Turn Take(World world, int line) => line switch
@@ -42,6 +43,7 @@ sealed record RecordsScreen(string Person, Screen Below, string Note = "") : Cho
         0 => Turn.To(new PinSetScreen(Person, this)),
         4 => new Turn(this, [], Sheet: new Sheet(Words.Of("records.move-file"), "", n => Noted($"{n} {Words.Of("records.moved")}")) { Moves = Person }),
         5 => Turn.To(new EraseScreen(Person, this)),
+        6 => Turn.To(new RenameScreen(Person, now => this with { Person = now, Note = Words.Of("rename.done", ("name", now)) }, this with { Note = "" })),
         _ => Export(world, Forms[line - 1]),
     };
 

@@ -17,7 +17,7 @@ abstract record Screen
     public virtual bool Slow => false;
 
     /// <summary>What help says on this screen, in words that begin with "help".</summary>
-    public virtual IReadOnlyList<string> HelpParts => HelpScreen.Practice;
+    public virtual IReadOnlyList<string> HelpParts => LeadHelp.Of(this) ?? HelpScreen.Practice;
 
     /// <summary>The number of the job on this screen, or null.</summary>
     public virtual int? Job => null;

@@ -15,12 +15,12 @@ static class TableLayout
         var all = Enumerable.Range(0, table.Columns.Count).ToList();
         var shown = width >= Narrow || Fits(table, all, width - lead) ? all : all.Where(c => !table.Columns[c].Drop).ToList();
         var widths = Widths(table, shown, width - lead);
-        var headers = table.Columns.Any(c => c.Header.Length > 0) ? Cells(shown, widths, table, c => table.Columns[c].Header) : [];
+        var headers = table.Columns.Any(c => c.Header.Length > 0) ? Wrapped(shown, widths, table, c => table.Columns[c].Header) : [];
         foreach (var line in headers) yield return new Line(new string(' ', lead) + line);
         foreach (var row in table.Rows)
         {
             var first = true;
-            foreach (var line in Cells(shown, widths, table, c => row.Cells[c]))
+            foreach (var line in Wrapped(shown, widths, table, c => row.Cells[c]))
             {
                 var key = first ? row.Key.PadLeft(keys) : new string(' ', keys);
                 var start = lead == 0 ? "" : $"{(first && row.Marked ? '>' : ' ')} {key}  ";
@@ -31,7 +31,7 @@ static class TableLayout
     }
 
     static int Natural(Block.Table table, int column) =>
-        table.Rows.Select(r => r.Cells[column].Length).Append(table.Columns[column].Header.Length).Max();
+        table.Rows.Select(r => r.Cells[column]).Append(table.Columns[column].Header).Max(Cells.Width);
 
     static bool Fits(Block.Table table, List<int> shown, int room) => shown.Sum(c => Natural(table, c) + Gap) - Gap <= room;
 
@@ -49,7 +49,7 @@ static class TableLayout
         return widths;
     }
 
-    static IEnumerable<string> Cells(List<int> shown, int[] widths, Block.Table table, Func<int, string> cell)
+    static IEnumerable<string> Wrapped(List<int> shown, int[] widths, Block.Table table, Func<int, string> cell)
     {
         var wrapped = shown.Select((c, i) => Layout.Wrap(cell(c), Math.Max(1, widths[i]))).ToList();
         for (var n = 0; n < wrapped.Max(w => w.Count); n++)
@@ -61,5 +61,5 @@ static class TableLayout
         }
     }
 
-    static string Set(string text, int width, bool right) => right ? text.PadLeft(width) : text.PadRight(width);
+    static string Set(string text, int width, bool right) => right ? Cells.PadLeft(text, width) : Cells.PadRight(text, width);
 }

@@ -52,16 +52,18 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
         .. view.Accepted.Take(MostCards).Select(a => (
             Words.Of("lead.card", ("name", a.Person)), Words.Of($"{AimedSets.KeyOf(a.Habit.Habit)}.name"),
             (Func<Turn>)(() => Turn.To(new CoachScreen(a.Person, a.Habit.Habit, this))))),
-        (Words.Of("lead.people"), Words.Of("lead.people-note"), () => Turn.To(PeopleScreen.Of(world, this))),
+        (Words.Of("lead.people"), Words.Of("lead.people-note"), () => Turn.To(new PeopleScreen(this with { Note = "" }))),
         (Words.Of("lead.month"), Month(world), () => Turn.To(new MonthScreen(world.History.MonthTopics, this))),
         (Words.Of("lead.print"), Words.Of("lead.print-note"), () => Print(world)),
         (Words.Of("lead.desk"), Words.Of("lead.desk-note"), () => Turn.To(new DeskScreen(this with { Note = "" }))),
         .. world.History.Workshop is { } workshop ? [(Words.Of("lead.pin"), Words.Of("lead.pin-note"), () => Turn.To(new PinSetScreen(workshop.Lead, this)))] : Array.Empty<(string, string, Func<Turn>)>(),
-        (Words.Of("lead.bikes"), Words.Of("lead.bikes-note", ("n", world.History.Notebook.Reports.Count(r => r.IsOpen))), () => Turn.To(new LeadBikesScreen(this))),
+        (Words.Of("lead.bikes"), Waiting(world.History.Notebook.Reports.Count(r => r.IsOpen)), () => Turn.To(new LeadBikesScreen(this))),
     ];
 
     Turn Print(World world) => new(this, [], Sheet: new Sheet(
         Words.Of("lead.file"), ReportText.Of(WorkshopView.Report(world.History, world.Topics, world.Now), "html"), note => this with { Note = note }));
+
+    static string Waiting(int lines) => Words.Of(lines switch { 0 => "lead.bikes-note-none", 1 => "lead.bikes-note-one", _ => "lead.bikes-note" }, ("n", lines));
 
     static string Month(World world) => world.History.MonthTopics.Count == 0
         ? Words.Of("lead.month-all")
@@ -102,6 +104,7 @@ sealed record WorkshopScreen(Screen Below, string Note = "") : ChoiceScreen
     static IEnumerable<string> OfTests(Assessments all)
     {
         foreach (var result in all.Results.Where(r => r is { Outcome: Outcome.SafetyFirst, Talked: false })) yield return Words.Of("lead.week-talk", ("name", result.Candidate));
+        if (Different(all.Results.Where(r => r is { Outcome: Outcome.SafetyFirst, Talked: true, SafetyAgain.Count: 0 }).Select(r => r.Candidate)) is { Count: > 0 } again) yield return Words.Of("lead.week-fresh", ("names", Spoken.List(again)));
         if (Different(all.Appeals.Where(a => a.Decided is null).Select(a => all.Result(a.Paper)?.Candidate)) is { Count: > 0 } asking) yield return Words.Of("lead.week-questioned", ("names", Spoken.List(asking)));
         if (Different(all.Results.Where(r => all.PublishedAt(r.Paper) is null).Select(r => r.Candidate)) is { Count: > 0 } waiting) yield return Words.Of("lead.week-tell", ("names", Spoken.List(waiting)));
     }

@@ -37,7 +37,7 @@ sealed record World(IReadOnlyList<Workbench> Benches, History History)
     public string? Person => History.Current;
 
     /// <summary>The name for the top line, or empty: in a sitting that of the candidate.</summary>
-    public string Who => Seat?.Paper.Candidate ?? Person ?? "";
+    public string Who => History.Called.Of(Seat?.Paper.Candidate) ?? Person ?? "";
 
     /// <summary>Topics that are practised here: the workshop's choice, or all.</summary>
     public IReadOnlyList<Workbench> Practised => History.Workshop is { } workshop && Benches.Any(b => workshop.Topics.Contains(b.Topic.Id, StringComparer.Ordinal))

@@ -7,22 +7,23 @@ namespace Apprentice.Terminal;
 /// <summary>The terminal's keys as the conversation knows them.</summary>
 static class Keys
 {
-    /// <summary>The input of a key, or null for keys that mean nothing here.</summary>
-    public static Input? Of(Key key)
+    /// <summary>The input of a key; empty for keys that mean nothing here. A sign beyond the first 65,536 comes as its two halves.</summary>
+    public static IReadOnlyList<Input> Of(Key key)
     {
-        if (key.IsCtrl || key.IsAlt) return null;
+        if (key.IsCtrl || key.IsAlt) return [];
         return key.NoShift.KeyCode switch
         {
-            KeyCode.Enter => new Input(Press.Enter),
-            KeyCode.Backspace => new Input(Press.Backspace),
-            KeyCode.Esc => new Input(Press.Esc),
-            KeyCode.CursorUp => new Input(Press.Up),
-            KeyCode.CursorDown => new Input(Press.Down),
-            KeyCode.CursorLeft => new Input(Press.Left),
-            KeyCode.CursorRight => new Input(Press.Right),
-            KeyCode.PageUp => new Input(Press.PageUp),
-            KeyCode.PageDown => new Input(Press.PageDown),
-            _ => key.AsRune is { IsBmp: true, Value: >= ' ' and not 127 } rune ? Input.Typed((char)rune.Value) : null,
+            KeyCode.Enter => [new Input(Press.Enter)],
+            KeyCode.Backspace => [new Input(Press.Backspace)],
+            KeyCode.Esc => [new Input(Press.Esc)],
+            KeyCode.CursorUp => [new Input(Press.Up)],
+            KeyCode.CursorDown => [new Input(Press.Down)],
+            KeyCode.CursorLeft => [new Input(Press.Left)],
+            KeyCode.CursorRight => [new Input(Press.Right)],
+            KeyCode.PageUp => [new Input(Press.PageUp)],
+            KeyCode.PageDown => [new Input(Press.PageDown)],
+            KeyCode.F1 => [new Input(Press.Help)],
+            _ => key.AsRune is { Value: >= ' ' and not 127 } rune ? [.. rune.ToString().Select(Input.Typed)] : [],
         };
     }
 }

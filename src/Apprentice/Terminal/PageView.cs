@@ -56,7 +56,7 @@ sealed class PageView : Runnable
     protected override bool OnKeyDown(Key key)
     {
         if (key == Key.Q.WithCtrl || key == Key.C.WithCtrl) App?.RequestStop();
-        else if (Keys.Of(key) is { } input) Take(input);
+        else if (Keys.Of(key) is { Count: > 0 } inputs) foreach (var input in inputs) Take(input);
         else return base.OnKeyDown(key);
         return true;
     }
@@ -68,7 +68,7 @@ sealed class PageView : Runnable
         for (var row = 0; row < lines.Count; row++)
         {
             SetAttribute(lines[row].Marked ? Reverse : row == 0 ? Bold : Plain);
-            AddStr(0, row, lines[row].Text.PadRight(Viewport.Width));
+            AddStr(0, row, Cells.PadRight(lines[row].Text, Viewport.Width));
         }
         return true;
     }

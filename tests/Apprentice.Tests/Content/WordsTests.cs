@@ -5,6 +5,7 @@ using Apprentice.Engine.Cases;
 using Apprentice.Engine.Grading;
 using Apprentice.Engine.Learning;
 using Apprentice.Engine.Topics;
+using Apprentice.Screens;
 
 namespace Apprentice.Tests.Content;
 
@@ -75,6 +76,7 @@ public sealed partial class WordsTests
     static bool Built(string key) => key.Split('.')[0] is "aspect" or "mark" or "short" or "help" or "first" or "pause" or "own" or "leave" && Parts().Any(p => Built(key, p))
         || Learnt().Contains(key, StringComparer.Ordinal)
         || Assessed().Contains(key, StringComparer.Ordinal)
+        || Helped().Contains(key, StringComparer.Ordinal)
         || (key.StartsWith("figure.", StringComparison.Ordinal) && Drawn().Contains(key, StringComparer.Ordinal))
         || (key.EndsWith("-long", StringComparison.Ordinal) && Words.Keys.Contains(key[..^"-long".Length], StringComparer.Ordinal));
 
@@ -111,6 +113,12 @@ public sealed partial class WordsTests
         .. new[] { Prior.Flat, Prior.Favourable }.Select(p => "firm.view." + p.Name),
         .. ((string[])["use", "kits", "candidate", "group", "csv", "xapi"]).SelectMany(r => (string[])["reports." + r, $"reports.{r}-note"]),
     ];
+
+    /// <summary>Keys of help on the pages of whoever leads.</summary>
+    static IEnumerable<string> Helped() => LeadHelp.Pages.Values.Select(k => $"help.lead.{k}");
+
+    [Fact]
+    public void Every_page_of_the_lead_has_its_help() => Assert.Empty(Helped().Except(Words.Keys, StringComparer.Ordinal));
 
     [Fact]
     public void Every_outcome_standing_and_state_has_its_words() => Assert.Empty(Assessed().Except(Words.Keys, StringComparer.Ordinal));

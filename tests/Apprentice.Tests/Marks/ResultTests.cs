@@ -124,6 +124,54 @@ public sealed partial class ResultTests
     }
 
     [Fact]
+    public void The_start_page_says_what_waits_until_it_is_opened()
+    {
+        string Home(Talk talk) => string.Join(' ', talk.At(new HomeScreen()).TextAt(new PageSize(120, 60)).Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+        var talk = Sat.Talk();
+        Assert.Contains("Tests The result of a test is here. Key R.", Home(talk), StringComparison.Ordinal);
+        talk.Keys("R1");
+        Assert.Equal(new LogEntry.ResultShown(Sat.Passed), talk.Entries[^1].What);
+        Assert.DoesNotContain("Tests The", Home(talk), StringComparison.Ordinal);
+        LogEntry[] asked = [new LogEntry.ResultShown(Sat.Passed), new LogEntry.PaperQuestioned(Sat.Passed, 5, "odd"), new LogEntry.AppealDecided(Sat.Passed, 5, "Lee", AppealDecision.Stays, "the tape says so")];
+        Assert.DoesNotContain("Key R.", Home(Sat.Talk(asked[..2])), StringComparison.Ordinal);
+        Assert.Contains("Your question about job 5 of a test is answered. Key R.", Home(Sat.Talk(asked)), StringComparison.Ordinal);
+        Assert.DoesNotContain("Key R.", Home(Sat.Talk([.. asked, new LogEntry.SatDown("Jo")])), StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void A_talk_that_is_to_come_stands_on_the_start_page_once_the_result_was_told()
+    {
+        var result = Sat.Result(Sat.Passed) with { Paper = "9B9B9B", Published = null };
+        result = result with { Jobs = [.. result.Jobs.Select((j, i) => j with { SafetyError = i == 0 })] };
+        Assert.Equal(Outcome.SafetyFirst, result.Outcome);
+        string Text(params LogEntry[] more) => Sat.Talk([new LogEntry.ResultShown(Sat.Passed), .. more]).At(new HomeScreen()).TextAt(new PageSize(120, 60)).Replace("\n", " ", StringComparison.Ordinal);
+        Assert.DoesNotContain("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: false)), StringComparison.Ordinal);
+        Assert.Contains("Your lead wants to talk", Text(new LogEntry.PaperMarked(result, Published: true), new LogEntry.ResultShown("9B9B9B")), StringComparison.Ordinal);
+        Assert.EndsWith("Of 6 fresh safety jobs 5 were sound; all of them must be.", AssessWords.Safety(result with { SafetyAgain = [.. result.Jobs.Skip(9).Take(5).Append(result.Jobs[4])] }), StringComparison.Ordinal);
+        LogEntry[] talked = [new LogEntry.PaperMarked(result, Published: true), new LogEntry.SafetyTalked("9B9B9B", "Jo", "the cable")];
+        Assert.DoesNotContain("Your lead wants to talk", Text(talked), StringComparison.Ordinal);
+        string Lead(params LogEntry[] more) => Sat.Talk(more).At(new WorkshopScreen(new HomeScreen())).TextAt(new PageSize(120, 60));
+        Assert.Contains("Let Sam sit six fresh safety jobs", Lead(talked), StringComparison.Ordinal);
+        Assert.DoesNotContain("Let Sam sit", Lead([.. talked, new LogEntry.SafetyAgainMarked("9B9B9B", [.. result.Jobs.Skip(1).Take(6)])]), StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData(0, "holds a paper back, however many", false)]
+    [InlineData(1, "This paper has one", true)]
+    [InlineData(2, "This paper has 2", true)]
+    public void How_firm_says_that_safety_errors_are_not_in_its_figures(int errors, string said, bool beside)
+    {
+        var result = Sat.Result(Sat.NotYet) with { Paper = "9B9B9B" };
+        result = result with { Jobs = [.. result.Jobs.Select((j, i) => j with { SafetyError = i < errors })] };
+        var talk = Sat.Talk(new LogEntry.PaperMarked(result, Published: false));
+        var firm = talk.At(new ResultFirmScreen("9B9B9B", new HomeScreen())).TextAt(new PageSize(200, 60));
+        Assert.Contains("Safety errors are not in these figures", firm, StringComparison.Ordinal);
+        Assert.Contains(said, firm, StringComparison.Ordinal);
+        Assert.Equal(beside, AssessWords.Firm(result).Contains("not counted in this", StringComparison.Ordinal));
+        Assert.Contains("Safety errors are not in these figures", AssessCandidatePage.Html(talk.World.History, [Sat.Topic], result, Sat.Nine), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void The_lead_tells_a_result_once()
     {
         var talk = Of("result-lead");

@@ -20,7 +20,7 @@ public sealed class LayoutTests
     {
         var lines = Layout.Of(page, size);
         Assert.Equal(size.Rows, lines.Count);
-        Assert.All(lines, l => Assert.InRange(l.Text.Length, 0, size.Columns));
+        Assert.All(lines, l => Assert.InRange(Cells.Width(l.Text), 0, size.Columns));
     });
 
     [Fact]
@@ -63,6 +63,33 @@ public sealed class LayoutTests
     [InlineData(30, 3)]
     public void A_tiny_window_does_no_harm(int columns, int rows) =>
         Assert.Equal(rows, Layout.Of(new Page("t", "", [], ["k"]), new PageSize(columns, rows)).Count);
+
+    [Fact]
+    public void Wide_names_push_nothing_out_of_a_small_window() => Gen.Select(Wide, Wide, Wide, Gen.Int[60, 80]).Sample((title, right, cell, columns) =>
+    {
+        var table = new Block.Table([new("who"), new("jobs", Right: true), new("topics")], [new Row("1", Marked: true, [cell, "12", $"{right} {cell}"])]);
+        var lines = Layout.Of(new Page(title, right, [new Block.Text($"{title} {right} {cell}"), table], ["k"]), new PageSize(columns, 20));
+        Assert.All(lines, l => Assert.InRange(Cells.Width(l.Text), 0, columns));
+        if (Cells.Width(title) + Cells.Width(right) + 2 <= columns - 2) Assert.Equal((columns - 1, true), (Cells.Width(lines[0].Text), lines[0].Text.EndsWith(right, StringComparison.Ordinal)));
+        var row = Assert.Single(lines, l => l.Marked && l.Text.Contains("12", StringComparison.Ordinal)).Text;
+        var head = lines.First(l => l.Text.Contains("jobs", StringComparison.Ordinal)).Text;
+        Assert.Equal(Cells.Width(head[..(head.IndexOf("jobs", StringComparison.Ordinal) + 4)]), Cells.Width(row[..(row.IndexOf("12", StringComparison.Ordinal) + 2)]));
+    });
+
+    [Fact]
+    public void A_wide_name_is_typed_and_taken_back_a_sign_at_a_time_and_the_top_line_keeps_its_end()
+    {
+        var talk = new Talk([Corpus.Sample]) { Size = new PageSize(60, 20) }.At(new NameScreen(null));
+        talk.Keys("\u738B\u5C0F\U0001F6B2{Backspace}\u660E");
+        Assert.Contains("Name:  \u738B\u5C0F\u660E_", talk.Text, StringComparison.Ordinal);
+        talk.Keys("{Enter}");
+        var top = talk.Text.Split('\n')[0];
+        Assert.StartsWith(" \u738B\u5C0F\u660E ", top, StringComparison.Ordinal);
+        Assert.EndsWith("November", top, StringComparison.Ordinal);
+        Assert.Equal(59, Cells.Width(top));
+    }
+
+    static Gen<string> Wide => Gen.Int[0, CellsTests.Names.Length - 1].Select(i => CellsTests.Names[i]).Array[1, 4].Select(n => string.Join(' ', n));
 
     static Gen<string> Text(int least, int most) => Gen.Char["abc defg "].Array[least, most].Select(c => new string(c).Trim().Length == 0 && least > 0 ? "x" : new string(c).Trim());
 

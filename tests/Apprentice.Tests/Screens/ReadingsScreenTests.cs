@@ -27,27 +27,27 @@ public sealed class ReadingsScreenTests
     }
 
     [Fact]
-    public void Key_d_of_a_grade_shows_them_one_after_the_other_and_goes_back()
+    public void Key_r_of_a_grade_shows_them_one_after_the_other_and_goes_back()
     {
         var grade = Graded();
         Assert.Equal(3, grade.Grade.Readings.Count);
-        Assert.Contains("D 5 the reading", Text(grade, Sizes[2]), StringComparison.Ordinal);
-        var screen = Pressed(grade, "D");
+        Assert.Contains("R 5 the reading", Text(grade, Sizes[2]), StringComparison.Ordinal);
+        var screen = Pressed(grade, "R");
         foreach (var check in (string[])["Reading 1 of 3", "Reading 2 of 3", "Reading 3 of 3"])
         {
             Assert.Contains(check, Text(screen, Sizes[1]), StringComparison.Ordinal);
             screen = screen.Press(Nobody, new Input(Press.Enter)).Next;
         }
         Assert.Equal(grade, screen);
-        Assert.Equal(grade, Pressed(grade, "D0"));
+        Assert.Equal(grade, Pressed(grade, "R0"));
     }
 
     [Fact]
     public void A_grade_without_own_readings_has_no_such_key()
     {
         var grade = Graded() with { Grade = Graded().Grade with { Readings = [] } };
-        Assert.DoesNotContain("D 5", Text(grade, Sizes[2]), StringComparison.Ordinal);
-        Assert.Equal(grade, Pressed(grade, "D"));
+        Assert.DoesNotContain("R 5", Text(grade, Sizes[2]), StringComparison.Ordinal);
+        Assert.Equal(grade, Pressed(grade, "R"));
     }
 
     [Fact]

@@ -18,6 +18,17 @@ public sealed class LeadScreensTests
     ];
 
     [Theory]
+    [InlineData(0, "no line waits for an answer")]
+    [InlineData(1, "1 line waits for an answer")]
+    [InlineData(2, "2 lines wait for an answer")]
+    public void One_line_waits_and_two_lines_wait(int lines, string said)
+    {
+        LogEntry[] sent = [.. Enumerable.Range(1, lines).Select(n => new LogEntry.LessonQuestioned("Sam", "rim-size/overview.md", "top", $"line {n}"))];
+        var talk = new Talk([Corpus.Sample], [new LogEntry.WorkshopSet("Yard", "Jo", [Corpus.Sample.Id]), .. sent]).At(new WorkshopScreen(new HomeScreen()));
+        Assert.Contains(said, talk.Text, StringComparison.Ordinal);
+    }
+
+    [Theory]
     [InlineData("lead", ToLead)]
     [InlineData("inbox", ToLead + "1")]
     [InlineData("report", ToLead + "11")]

@@ -70,8 +70,38 @@ public sealed class StandCommandsTests
     [InlineData("{\"real-bikes\":\"Yard\",\"schema\":1,\"cases\":1}", "holds 0")]
     [InlineData("{\"real-bikes\":\"Yard\",\"schema\":9,\"cases\":0}", "newer version")]
     [InlineData("{\"real-bikes\":\"Yard\",\"schema\":1,\"cases\":1}\n{\"key\":1}", "Line 2: this case cannot be read.")]
+    [InlineData("{\"real-bikes\":\"Yard\",\"real-bikes\":\"Shed\",\"schema\":1,\"cases\":0}", "Line 1: the field real-bikes stands there twice.")]
+    [InlineData("{\"real-bikes\":\"Yard\",\"schema\":1,\"cases\":1}\n{\"truth\":{\"line\":null,\"line\":\"x\"}}", "Line 2: the field line stands there twice.")]
     public void A_damaged_file_of_cases_is_told(string text, string sentence) =>
         Assert.Contains(sentence, Assert.Throws<LogException>(() => CaseExchange.Read(text)).Message, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("\"topic\":\"older-newer-bar\"", "\"topic\":\"older-bar\"", ":2: topic: There is no topic 'older-bar'")]
+    [InlineData("\"kind\":\"", "\"kind\":\"x", ":2: truth.parts[0].kind: There is no kind 'x")]
+    [InlineData("\"want\":\"", "\"want\":\"x", ":2: want: There is no want 'x")]
+    [InlineData("\"part\":\"", "\"part\":\"x", ":2: truth.parts[0].part: There is no part 'x")]
+    [InlineData("\"clue\":\"", "\"clue\":\"x", ":2: findings[0].clue: There is no clue 'x")]
+    public void A_case_that_the_topic_does_not_know_is_told_and_nothing_is_taken_in(string was, string now, string sentence)
+    {
+        using var folder = Folder();
+        var text = Said.By("bike", "--cases", "Back yard", "--data", folder.In("log.db")).Out;
+        Assert.Contains(was, text, StringComparison.Ordinal);
+        File.WriteAllText(folder.In("cases.txt"), text.Replace(was, now, StringComparison.Ordinal));
+        var said = Said.By("bike", "--take", folder.In("cases.txt"), "--data", folder.In("other.db"));
+        Assert.Equal(1, said.ExitCode);
+        Assert.Contains(folder.In("cases.txt") + sentence, said.Error, StringComparison.Ordinal);
+        Assert.False(File.Exists(folder.In("other.db")), "A log was made.");
+    }
+
+    [Fact]
+    public void A_field_that_stands_twice_in_a_file_of_bikes_is_told()
+    {
+        using var folder = Folder();
+        File.WriteAllText(folder.In("bikes.json"), "{ \"schema\": 1,\n\"bikes\": [ {\n\"name\": \"blue\",\n\"name\": \"red\" } ] }");
+        var said = Said.By("bike", "--import", folder.In("bikes.json"), "--data", folder.In("log.db"));
+        Assert.Contains("bikes.json:4: bikes[0].name: This field stands here twice.", said.Error, StringComparison.Ordinal);
+        Assert.NotEqual(0, said.ExitCode);
+    }
 
     [Fact]
     public void Changes_are_told_given_taken_in_and_taken_back_and_the_files_are_the_shipped_ones_again()
@@ -82,7 +112,9 @@ public sealed class StandCommandsTests
         new WorkshopFolder(ours).Write([new Change(1, "marks are lost more often") { File = "question-bank/rim-size.md", Day = new DateOnly(2026, 11, 25), By = "Jo", Was = [row], Is = [row.Replace("1 in 50", "1 in 20", StringComparison.Ordinal)] }]);
         Assert.Contains("+ | mark-lost | the rim was painted or polished and its mark is gone | mark-lost | 1 in 20 |", Said.Bare("changes", "--workshop", ours).Out, StringComparison.Ordinal);
         File.WriteAllText(folder.In("gift.md"), Said.Bare("changes", "--workshop", ours, "--give", "Back yard").Out);
-        Assert.Equal("1 change taken in, 0 of them fit nowhere and are kept aside.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("1 change taken in.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("0 changes taken in.\n1 change of the file is here already and was left out.\n", Said.Bare("changes", "--workshop", theirs, "--take", folder.In("gift.md")).Out);
+        Assert.Equal("0 changes taken in.\n1 change of the file is here already and was left out.\n", Said.Bare("changes", "--workshop", ours, "--take", folder.In("gift.md")).Out);
         Assert.Equal("Back yard", Assert.Single(new WorkshopFolder(theirs).Read().Changes).From);
         Assert.Equal("Change 1 is taken back.\n", Said.Bare("changes", "--workshop", theirs, "--take-back", "1").Out);
         Said.Bare("changes", "--workshop", theirs, "--files", folder.In("all"));

@@ -38,6 +38,7 @@ static class AssessEntries
         new LogEntry.PaperMarked(Result, Published: true),
         new LogEntry.PaperMarked(Result with { Jobs = [Mark with { Record = Record }, Mark with { Record = Record with { Given = null, Judged = null } }] }, Published: false),
         new LogEntry.SafetyTalked("7F2", "Jo", "the cable that slips"),
+        new LogEntry.ResultShown("7F2"),
         new LogEntry.SafetyAgainMarked("7F2", [Mark]),
         new LogEntry.PaperQuestioned("7F2", 1, "the tape said 622"),
         new LogEntry.AppealDecided("7F2", 1, "Lee", AppealDecision.NewJob, "the plate cannot be read"),

@@ -56,7 +56,7 @@ public sealed class LogTests : IDisposable
         new LogEntry.RealPartRead(2, null, "spokes", 5, 2, 288.5, "288.5 mm"),
         new LogEntry.WorkshopSet("Back yard", "Jo", ["bar", "rim-size"]), new LogEntry.LessonRead(null, "rim-size/overview.md"),
         new LogEntry.LessonQuestioned("Sam", "rim-size/round.md", "how-it-lies", "the hook was bent"),
-        .. AssessEntries.All, .. StandEntries.All,
+        new LogEntry.PersonRenamed("Smm", "Sam"), .. AssessEntries.All, .. StandEntries.All,
     ];
 
     static Given Full => new(

@@ -45,7 +45,7 @@ static class AppealDesk
     public static Turn Decide(AppealReadScreen job) => Turn.To(new SignOffChooseScreen(
         Words.Of("appeals.decide"), "", [Words.Of("appeals.decide-how")], [.. Decisions.Select(d => Words.Of($"appeals.may.{d}"))],
         (_, what, line) => Turn.To(new SignOffAskScreen(Words.Of("appeals.decide"), "", [Words.Of("appeals.who", ("lead", job.Papers.Lead), ("candidate", job.Papers.Candidate))], Words.Of("bike.name"),
-            (_, who, by) => Appeal.DecisionFault(by, job.Papers.Lead, job.Papers.Candidate, "-") is { } fault ? who.Again(Spoken.Capital(fault) + ".")
+            (here, who, by) => Appeal.DecisionFault(here.History.Called.OfTyped(by), here.History.Called.Of(job.Papers.Lead), here.History.Called.Of(job.Papers.Candidate), "-") is { } fault ? who.Again(Spoken.Capital(fault) + ".")
                 : Turn.To(new SignOffAskScreen(Words.Of("appeals.decide"), by, [Words.Of("appeals.why")], Words.Of("takeback.field"),
                     (world, _, reason) => Kept(world, job, new AppealVerdict(job.Papers.Paper, job.Papers.Mark.Place, by, Decisions[line], reason)), who)), what)), job));
 
@@ -55,7 +55,7 @@ static class AppealDesk
         var all = world.History.Assessments;
         if (all.Appeals.FirstOrDefault(a => a.Paper == verdict.Paper && a.Place == verdict.Place) is not { } appeal) return Words.Of("appeals.foreign", ("paper", verdict.Paper), ("job", verdict.Place));
         if (appeal.Decided is not null) return Words.Of("appeals.again", ("paper", verdict.Paper), ("job", verdict.Place));
-        return Appeal.DecisionFault(verdict.By, SignOffBike.Lead(world), all.Result(verdict.Paper)?.Candidate ?? "", verdict.Reason) is { } fault ? Spoken.Capital(fault) + "." : null;
+        return Appeal.DecisionFault(world.History.Called.OfTyped(verdict.By), SignOffBike.Lead(world), all.Result(verdict.Paper)?.Candidate ?? "", verdict.Reason) is { } fault ? Spoken.Capital(fault) + "." : null;
     }
 
     /// <summary>The entry of a decision.</summary>

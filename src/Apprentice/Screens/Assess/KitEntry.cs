@@ -12,8 +12,12 @@ static class KitEntry
     /// <summary>Whose answers.</summary>
     public static SignOffAskScreen AskWho(LogEntry.KitMade kit, Screen before, KitListScreen home) => new(
         Words.Of("kit.enter"), kit.Kit, [Words.Of("kit.who")], Words.Of("kit.who-field"),
-        (world, asked, name) => world.History.Assessments.KitResults.Any(r => r.Kit == kit.Kit && string.Equals(r.Candidate, name, StringComparison.OrdinalIgnoreCase))
-            ? asked.Again(Words.Of("kit.twice", ("name", name))) : Turn.To(AskBy(world, kit, name, asked, home)), before);
+        (world, asked, typed) =>
+        {
+            var name = world.History.Called.OfTyped(typed);
+            return world.History.Assessments.KitResults.Any(r => r.Kit == kit.Kit && string.Equals(r.Candidate, name, StringComparison.OrdinalIgnoreCase))
+                ? asked.Again(Words.Of("kit.twice", ("name", name))) : Turn.To(AskBy(world, kit, name, asked, home));
+        }, before);
 
     static SignOffAskScreen AskBy(World world, LogEntry.KitMade kit, string name, Screen before, KitListScreen home) => new(
         Words.Of("kit.enter"), kit.Kit, [Words.Of("kit.by", ("lead", SignOffBike.Lead(world)))], Words.Of("bike.name"),
@@ -52,7 +56,7 @@ static class KitEntry
     }
 
     static SignOffChooseScreen Look(World world, Kit kit, string name, string by, IReadOnlyList<string> digits, Screen before, KitListScreen home) => new(
-        Words.Of("kit.enter"), name, [Words.Of("kit.check"), string.Join("   ", digits.Select((d, i) => $"{kit.Jobs[i].Place}: {d}"))], [Words.Of("kit.keep"), Words.Of("kit.again")],
+        Words.Of("kit.enter"), name, [Words.Of("kit.check"), string.Join("   ", digits.Select((d, i) => $"{kit.Jobs[i].Place}:\u00a0{d}"))], [Words.Of("kit.keep"), Words.Of("kit.again")],
         (_, _, line) => line == 1 ? Turn.To(AskJob(kit, name, by, [], home, home)) : Kept(world, kit, name, by, [.. digits.Select((d, i) => kit.Jobs[i].Mark(d))], home), before);
 
     static Turn Kept(World world, Kit kit, string name, string by, IReadOnlyList<KitMark> marks, KitListScreen home) =>

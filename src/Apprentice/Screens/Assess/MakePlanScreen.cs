@@ -118,8 +118,9 @@ sealed record MakeNameScreen(MakeNamesScreen Below) : FieldScreen
         [Words.Of("key.type"), Words.Of("key.enter-ok"), BackKey]);
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, string text)
+    protected override Turn Take(World world, string typed)
     {
+        var text = world.History.Called.OfTyped(typed);
         if (text.Length == 0) return Turn.To(this with { Wrong = Words.Of("papers.name-none") });
         if (Below.Names.Contains(text, StringComparer.OrdinalIgnoreCase)) return Turn.To(this with { Wrong = Words.Of("papers.name-twice") });
         return Turn.To(Below with { Names = [.. Below.Names, text], Chosen = [.. Below.Chosen, text], Note = "" });

@@ -39,13 +39,10 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
             new Block.Text(PlanText.Apart(Plan)),
             new Block.Text($"{Words.Of("testplan.not-tested")} {Words.Of("testplan.fair")}"),
         ],
-        [Digits(world), Words.Of("testplan.key-sample"), Words.Of("testplan.key-print"), Words.Of("testplan.key-save"), Words.Of("key.back"), Words.Of("key.help")])
+        [Digits(world), Words.Of("testplan.key-sample"), Words.Of("testplan.key-print"), Words.Of("testplan.key-save"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")])
     {
         Foot = Note.Length > 0 ? [new Block.Text(Note)] : [],
     };
-
-    /// <summary>P prints here.</summary>
-    public override bool Pauses => false;
 
     /// <inheritdoc/>
     protected override int Count(World world) => 9;
@@ -75,7 +72,7 @@ sealed record PlanScreen(PlanDraft Draft, Screen Below, string Note = "") : Choi
     protected override Turn? Other(World world, Input key) => key.Letter switch
     {
         'V' => Turn.To(SampleScreen.Of(world, this, 0)),
-        'P' => new Turn(this, [], Sheet: new Sheet(Words.Of("testplan.file"), ReportText.Of(DeskSheets.Plan(world, Plan, Draft.Forecast, Draft.Line), "html"), note => this with { Note = note })),
+        'D' => new Turn(this, [], Sheet: new Sheet(Words.Of("testplan.file"), ReportText.Of(DeskSheets.Plan(world, Plan, Draft.Forecast, Draft.Line), "html"), note => this with { Note = note })),
         'S' => Save(world),
         _ => null,
     };

@@ -28,6 +28,7 @@ sealed record ResultFirmScreen(string Paper, Screen Below) : Screen
                     [new(Words.Of("firm.right")), new(Words.Of("firm.passes"), Right: true), new(Words.Of("firm.sits"), Right: true)],
                     [.. AssessWords.Tells(result.Rule).Select(r => new Row("", Marked: false, r))]),
                 new Block.Gap(Drop: true),
+                new Block.Text(AssessWords.FirmWithout(result)),
                 new Block.Text(Words.Of("firm.limits")),
             ],
             [Words.Of("key.enter-ok"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);

@@ -1,5 +1,6 @@
 using Apprentice.Content;
 using Apprentice.Engine.Assessing;
+using Apprentice.Engine.Learning;
 using Apprentice.Reports;
 
 namespace Apprentice.Screens.Assess;
@@ -33,7 +34,27 @@ sealed record ResultListScreen(string? Person, Screen Below) : ChoiceScreen
     protected override int Count(World world) => Results(world).Count;
 
     /// <inheritdoc/>
-    protected override Turn Take(World world, int line) => Turn.To(new ResultScreen(Results(world)[line].Paper, Person is null, this));
+    protected override Turn Take(World world, int line)
+    {
+        var paper = Results(world)[line].Paper;
+        LogEntry[] shown = Person is not null && world.History.Assessments.Waiting.Any(w => w.Paper == paper) ? [new LogEntry.ResultShown(paper)] : [];
+        return Turn.To(new ResultScreen(paper, Person is null, this), shown);
+    }
+
+    /// <summary>What waits for the person at the machine, in a sentence or two, or null: results that were told, answers to questioned jobs, and a talk.</summary>
+    public static string? Waiting(World world)
+    {
+        var told = world.Person is { } person ? Told(world, person) : [];
+        var waiting = world.History.Assessments.Waiting.Where(w => told.Any(r => r.Paper == w.Paper)).ToList();
+        var (results, answers) = (waiting.Count(w => w.Place is null), waiting.Count(w => w.Place is not null));
+        List<string> said =
+        [
+            .. results == 0 ? Array.Empty<string>() : [Words.Of(results == 1 ? "home.result-one" : "home.results", ("n", results))],
+            .. answers == 0 ? Array.Empty<string>() : [Words.Of(answers == 1 ? "home.answer-one" : "home.answers", ("n", answers), ("job", waiting.First(w => w.Place is not null).Place ?? 0))],
+            .. told.Any(r => r is { Outcome: Outcome.SafetyFirst, Talked: false }) ? [Words.Of("home.talk")] : Array.Empty<string>(),
+        ];
+        return said.Count == 0 ? null : $"{string.Join(' ', said)} {Words.Of("home.result-key")}";
+    }
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);

@@ -37,7 +37,7 @@ sealed record SignOffBike(string Person, string Permission, Screen Below)
 
     SignOffAskScreen AskBy(Screen before, string lead) => new(
         Title, Person, [lead.Length > 0 ? Words.Of("bike.who-or", ("lead", lead)) : Words.Of("bike.who")], Words.Of("bike.name"),
-        (_, here, text) => Same(text, Person) ? here.Again(Words.Of("bike.not-self")) : Turn.To((this with { By = text }).AskOdd(here)), before)
+        (world, here, text) => IsSelf(world, text, Person) ? here.Again(Words.Of("bike.not-self")) : Turn.To((this with { By = text }).AskOdd(here)), before)
     {
         Otherwise = lead,
     };
@@ -105,6 +105,9 @@ sealed record SignOffBike(string Person, string Permission, Screen Below)
 
     /// <summary>Who leads here, or empty.</summary>
     public static string Lead(World world) => world.History.Workshop?.Lead ?? world.History.Assessments.Desk?.Lead ?? "";
+
+    /// <summary>True when a name that was typed is the person's own, now or before it was corrected.</summary>
+    public static bool IsSelf(World world, string typed, string person) => Same(world.History.Called.OfTyped(typed), person);
 
     static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 }

@@ -29,7 +29,7 @@ static class SignOffSign
         var title = Words.Of("order.title");
         return Turn.To(new SignOffAskScreen(title, register.Person, [Words.Of("order.what", ("n", register.RightInARow), ("of", Register.Orders))], Words.Of("order.field"),
             (then, here, what) => Turn.To(new SignOffAskScreen(title, register.Person, [Words.Of("order.who", ("lead", SignOffBike.Lead(then)))], Words.Of("bike.name"),
-                (_, asked, by) => Same(by, register.Person) ? asked.Again(Words.Of("bike.not-self")) : Turn.To(new SignOffChooseScreen(
+                (now, asked, by) => SignOffBike.IsSelf(now, by, register.Person) ? asked.Again(Words.Of("bike.not-self")) : Turn.To(new SignOffChooseScreen(
                     title, register.Person, [Words.Of("order.right", ("what", what))], [Words.Of("order.yes"), Words.Of("order.no")],
                     (_, _, line) => Turn.To(below, new LogEntry.OrderCountersigned(register.Person, register.Permission, by, line == 0, what)), asked)), here)
             {
@@ -44,7 +44,7 @@ static class SignOffSign
 
     static SignOffAskScreen Name(string title, Register register, PermissionLevel level, int months, Screen before, Screen below) => new(
         title, register.Person, [Words.Of("sign.name", ("name", register.Person))], Words.Of("bike.name"),
-        (world, here, by) => Same(by, register.Person) ? here.Again(Words.Of("bike.not-self")) : Turn.To(
+        (world, here, by) => SignOffBike.IsSelf(world, by, register.Person) ? here.Again(Words.Of("bike.not-self")) : Turn.To(
             below is RegisterScreen page ? page with { Note = Words.Of("sign.done") } : below, new LogEntry.PermissionSigned(Signed(world, register, level, months, by))), before);
 
     static Signature Signed(World world, Register register, PermissionLevel level, int months, string by)
@@ -57,6 +57,4 @@ static class SignOffSign
     }
 
     static DateOnly Until(World world, int months) => DateOnly.FromDateTime(world.Now.Date).AddMonths(months);
-
-    static bool Same(string one, string other) => string.Equals(one.Trim(), other.Trim(), StringComparison.OrdinalIgnoreCase);
 }

@@ -126,7 +126,9 @@ static class Sit
         string note;
         try
         {
-            var file = folder.Write(PaperFolder.NameOf(seat.Paper.Id, seat.Paper.Candidate, PaperFolder.ResultEnding), ResultFile.Sealed(SatPaper.Of(sitting), seat.SittingKey), seat.Folder);
+            // Under the name of the sealed paper, whatever was put right since: so it fits the paper on every machine.
+            var sat = SatPaper.Of(sitting) with { Candidate = seat.Paper.Candidate };
+            var file = folder.Write(PaperFolder.NameOf(sat.Paper, sat.Candidate, PaperFolder.ResultEnding), ResultFile.Sealed(sat, seat.SittingKey), seat.Folder);
             note = Words.Of("sit.written", ("file", file));
         }
         catch (SealException e)

@@ -20,7 +20,8 @@ sealed record SitCodeScreen(byte[] File, string Folder, Screen Below) : FieldScr
     /// <inheritdoc/>
     public override Page Show(World world)
     {
-        var (paper, candidate, number, permission) = PaperFile.Outside(File);
+        var (paper, sealedFor, number, permission) = PaperFile.Outside(File);
+        var candidate = world.History.Called.Of(sealedFor);
         return new Page(
             Words.Of("sit.title", ("paper", paper)),
             candidate,
@@ -92,9 +93,9 @@ sealed record SitResumeScreen(Seat Seat, Sitting Known, Screen Below) : ChoiceSc
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
-            new Block.Text(Words.Of("sit.resume", ("candidate", Seat.Paper.Candidate), ("answered", Known.Answered), ("places", Known.Places), ("minutes", (int)(Known.Allowed - Known.Used).TotalMinutes))),
+            new Block.Text(Words.Of("sit.resume", ("candidate", world.History.Called.Of(Seat.Paper.Candidate)), ("answered", Known.Answered), ("places", Known.Places), ("minutes", (int)(Known.Allowed - Known.Used).TotalMinutes))),
             new Block.Gap(),
             new Block.Text(Words.Of("sit.resume-clock")),
             new Block.Gap(),
@@ -120,9 +121,9 @@ sealed record SitAgainScreen(Seat Seat, Screen Below) : ChoiceScreen
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
-            new Block.Text(Words.Of("sit.sat", ("candidate", Seat.Paper.Candidate))),
+            new Block.Text(Words.Of("sit.sat", ("candidate", world.History.Called.Of(Seat.Paper.Candidate)))),
             new Block.Gap(),
             new Block.Table([new("")], Rows(Lines(world).Select(l => (string[])[l.Name]))),
         ],

@@ -52,7 +52,10 @@ sealed record SitListScreen(int Place) : ChoiceScreen
     public override Page Show(World world) => new(
         Words.Of("sit.list"),
         world.Who,
-        [new Block.Table([new(Words.Of("sit.list-job")), new(Words.Of("sit.list-state"))], Rows(Places(world).Select(p => (string[])[Name(world, p), State(world, p)])))],
+        [
+            .. OneTopic(world) is { } one ? [new Block.Text(Words.Of("whylist.one", ("topic", one))), new Block.Gap(Drop: true)] : Array.Empty<Block>(),
+            new Block.Table([new(Words.Of("sit.list-job")), new(Words.Of("sit.list-state"))], Rows(Places(world).Select(p => (string[])[Name(world, p), State(world, p)]))),
+        ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
     /// <inheritdoc/>
@@ -66,9 +69,14 @@ sealed record SitListScreen(int Place) : ChoiceScreen
 
     static List<int> Places(World world) => world.Sitting is { } sitting ? [.. Enumerable.Range(sitting.Closed + 1, sitting.Places - sitting.Closed)] : [];
 
-    static string Name(World world, int place) => world.Seat is { } seat
-        ? Words.Of("job.title", ("job", place), ("topic", world.Bench(seat.Paper.At(place).Family.Topic)?.Topic.Title ?? ""))
-        : "";
+    static string Name(World world, int place) => OneTopic(world) is not null
+        ? Words.Of("sit.list-n", ("n", place))
+        : Words.Of("job.title", ("job", place), ("topic", Topic(world, place)));
+
+    // Where all jobs are about the same, the topic stands above them once.
+    static string? OneTopic(World world) => Places(world).Select(p => Topic(world, p)).Distinct(StringComparer.Ordinal).ToList() is [{ Length: > 0 } one] ? one : null;
+
+    static string Topic(World world, int place) => world.Seat is { } seat ? world.Bench(seat.Paper.At(place).Family.Topic)?.Topic.Title ?? "" : "";
 
     static string State(World world, int place) => Words.Of(world.Sitting?.JobAt(place) switch
     {
@@ -92,7 +100,7 @@ sealed record SitHandInScreen(int Place) : ChoiceScreen
         world.Who,
         [
             new Block.Text(Open(world) is { Count: > 0 } open
-                ? Words.Of("sit.hand-in-open", ("jobs", Spoken.List([.. open.Select(p => $"{p}")])))
+                ? Words.Of(open.Count == 1 ? "sit.hand-in-open-one" : "sit.hand-in-open", ("jobs", Spoken.List([.. open.Select(p => $"{p}")])))
                 : Words.Of(world.Sitting?.Places == 1 ? "sit.hand-in-one" : "sit.hand-in-all", ("n", world.Sitting is { } s ? s.Places - s.Closed : 0))),
             new Block.Gap(),
             new Block.Table([new("")], Rows([[Words.Of("sit.hand-in-no")], [Words.Of("sit.hand-in-yes")]])),

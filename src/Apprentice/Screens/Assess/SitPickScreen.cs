@@ -21,7 +21,7 @@ sealed record SitPickScreen(DeskScreen Desk, IReadOnlyList<(string File, string 
             new Block.Gap(),
             new Block.Table(
                 [new(Words.Of("sit.pick-who")), new(Words.Of("sit.pick-paper")), new(Words.Of("sit.pick-for")), new(Words.Of("sit.pick-state"))],
-                Rows([.. Left(world).Select(f => (string[])[f.Candidate, f.Paper, f.Permission, State(world, f.Paper)]), [Words.Of("sit.pick-other"), "", "", ""]])),
+                Rows([.. Left(world).Select(f => (string[])[world.History.Called.Of(f.Candidate), f.Paper, f.Permission, State(world, f.Paper)]), [Words.Of("sit.pick-other"), "", "", ""]])),
         ],
         [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
 
@@ -34,7 +34,7 @@ sealed record SitPickScreen(DeskScreen Desk, IReadOnlyList<(string File, string 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Desk);
 
-    static string State(World world, string paper) => IsNewJobDue(world, paper) ? Words.Of("sit.state-new-job") : world.History.Assessments.SittingOf(paper) switch
+    static string State(World world, string paper) => IsNewJobDue(world, paper) ? Words.Of("sit.state-new-job") : IsAgainDue(world, paper) ? Words.Of("sit.state-again") : world.History.Assessments.SittingOf(paper) switch
     {
         null => Words.Of("sit.state-new"),
         { End: null } => Words.Of("sit.state-begun"),
@@ -42,7 +42,9 @@ sealed record SitPickScreen(DeskScreen Desk, IReadOnlyList<(string File, string 
     };
 
     List<(string File, string Paper, string Candidate, string Permission)> Left(World world) =>
-        [.. Files.Where(f => world.History.Assessments.Result(f.Paper) is not { } result || (result.SafetyErrors == 1 && result.SafetyAgain.Count == 0) || IsNewJobDue(world, f.Paper))];
+        [.. Files.Where(f => world.History.Assessments.Result(f.Paper) is null || IsAgainDue(world, f.Paper) || IsNewJobDue(world, f.Paper))];
+
+    static bool IsAgainDue(World world, string paper) => world.History.Assessments.Result(paper) is { SafetyErrors: 1, SafetyAgain.Count: 0 };
 
     static bool IsNewJobDue(World world, string paper) => world.History.Assessments.Result(paper)?.NewJobsDue.Count > 0;
 

@@ -16,7 +16,7 @@ static class SitReal
     /// <summary>Bikes that can be looked at here; those that the candidate met in practice since the paper was made are left out.</summary>
     public static IReadOnlyList<RealJob> Jobs(World world, Paper paper)
     {
-        var met = RealOffer.MetBy(world.History.Notebook, paper.Candidate);
+        var met = RealOffer.MetBy(world.History.Notebook, world.History.Called.Of(paper.Candidate));
         return [.. paper.Real.Where(r => !met.Contains(r.Case.Key) && BenchOf(world, paper, r.Case.Topic) is { Topic: var topic } && topic.Version == r.Version && RealBench.Fits(topic, r.Case))];
     }
 

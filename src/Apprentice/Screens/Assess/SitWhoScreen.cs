@@ -1,5 +1,6 @@
 using Apprentice.Assess;
 using Apprentice.Content;
+using Apprentice.Engine.Assessing;
 
 namespace Apprentice.Screens.Assess;
 
@@ -14,11 +15,11 @@ sealed record SitWhoScreen(Seat Seat, Screen Below) : FieldScreen
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        Candidate(world),
         [
-            new Block.Text(Words.Of("sit.who", ("candidate", Seat.Paper.Candidate))),
+            new Block.Text(Words.Of("sit.who", ("candidate", Candidate(world)))),
             new Block.Gap(),
-            new Block.Text(Words.Of("sit.who-ask", ("candidate", Seat.Paper.Candidate))),
+            new Block.Text(Words.Of("sit.who-ask", ("candidate", Candidate(world)))),
             new Block.Gap(),
             .. Field(Words.Of("sit.who-field")),
         ],
@@ -27,12 +28,14 @@ sealed record SitWhoScreen(Seat Seat, Screen Below) : FieldScreen
     /// <inheritdoc/>
     protected override Turn Take(World world, string text) => text.Length == 0
         ? Turn.To(this with { Wrong = Words.Of("sit.who-none") })
-        : string.Equals(text, Seat.Paper.Candidate, StringComparison.OrdinalIgnoreCase)
+        : SignOffBike.IsSelf(world, text, Candidate(world))
             ? Turn.To(this with { Wrong = Words.Of("sit.who-same") })
             : Turn.To(new SitTimeScreen(Seat, text, this));
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    string Candidate(World world) => world.History.Called.Of(Seat.Paper.Candidate);
 }
 
 /// <summary>The usual time, or more for those who need it.</summary>
@@ -49,7 +52,7 @@ sealed record SitTimeScreen(Seat Seat, string ConfirmedBy, Screen Below) : Choic
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.title", ("paper", Seat.Paper.Id)),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
             new Block.Text(Words.Of("sit.time-ask")),
             new Block.Gap(),
@@ -80,6 +83,7 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
 {
     static readonly string[] Rules = ["sit.rule-jobs", "sit.rule-order", "sit.rule-sound", "sit.rule-silent", "sit.rule-kept", "sit.rule-clock"];
     static readonly string[] OneRules = ["sit.rule-one", .. Rules[2..]];
+    static readonly string[] AllRules = ["sit.rule-all", .. Rules[1..]];
 
     /// <inheritdoc/>
     public override bool Pauses => false;
@@ -90,9 +94,9 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
     /// <inheritdoc/>
     public override Page Show(World world) => new(
         Words.Of("sit.rules"),
-        Seat.Paper.Candidate,
+        world.History.Called.Of(Seat.Paper.Candidate),
         [
-            .. (Seat.Paper.Rule.Most == 1 ? OneRules : Rules).Select(r => new Block.Text(Words.Of(r, Values()))),
+            .. Of(Seat.Paper.Rule).Select(r => new Block.Text(Words.Of(r, Values()))),
             .. SitReal.Jobs(world, Seat.Paper).Count is > 0 and var real ? [new Block.Text(Words.Of(real == 1 ? "sit.rule-real-one" : "sit.rule-real", ("n", real)))] : Array.Empty<Block>(),
             new Block.Gap(Drop: true),
             new Block.Table([new("")], Rows([[Words.Of("sit.start")], [Words.Of("sit.not-now")]])),
@@ -107,6 +111,9 @@ sealed record SitRulesScreen(Seat Seat, string ConfirmedBy, double Multiplier, S
 
     /// <inheritdoc/>
     protected override Turn Back(World world) => Turn.To(Below);
+
+    // Fresh safety jobs come all at once.
+    static string[] Of(StagedRule rule) => rule.Most == 1 ? OneRules : rule.First == rule.Most ? AllRules : Rules;
 
     Dictionary<string, object> Values() => new(StringComparer.Ordinal)
     {

@@ -15,15 +15,17 @@ sealed record WhyListScreen(string Paper, bool Asks, Screen Below) : ChoiceScree
     public override Page Show(World world)
     {
         var telling = new RecordTelling(world.Topics);
+        var one = telling.OneTopic(Jobs(world));
         return new Page(
             Words.Of("whylist.title", ("paper", Paper)),
             world.History.Assessments.Result(Paper)?.Candidate ?? "",
             [
                 new Block.Text(Words.Of(Asks ? "whylist.question" : "whylist.ask")),
+                .. one is null ? Array.Empty<Block>() : [new Block.Text(Words.Of("whylist.one", ("topic", one)))],
                 new Block.Gap(Drop: true),
                 new Block.Table(
                     [new(Words.Of("whylist.job")), new(Words.Of("whylist.mark")), new(Words.Of("whylist.why")), new(Words.Of("whylist.sort"), Drop: true)],
-                    Rows(Jobs(world).Select(j => (string[])[Words.Of("whylist.n", ("n", j.Place)), AssessWords.Mark(j), telling.InShort(j), telling.Sort(j)]))),
+                    Rows(Jobs(world).Select(j => (string[])[Words.Of("whylist.n", ("n", j.Place)), AssessWords.Mark(j), telling.InShort(j), one is null ? telling.Sort(j) : telling.SortWithin(j)]))),
             ],
             [Digits(world), Words.Of("key.enter-go"), Words.Of("key.back"), Words.Of("key.pause"), Words.Of("key.help")]);
     }
