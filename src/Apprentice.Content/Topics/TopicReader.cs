@@ -18,20 +18,13 @@ public static class TopicReader
     /// <param name="register">The register of sources; asked for when the first tables are read, so that it can be read at the same time.</param>
     public static IReadOnlyList<TopicReading> ReadAll(IReadOnlyList<(string File, string Text)> files, Func<IReadOnlyList<Source>> register)
     {
-        var texts = new Lazy<TopicText>[files.Count];
-        for (var at = 0; at < texts.Length; at++)
-        {
-            var text = files[at].Text;
-            texts[at] = new Lazy<TopicText>(() => TopicText.Of(text));
-        }
-
-        var places = new Place[texts.Length];
-        for (var at = 0; at < places.Length; at++) places[at] = new Place(at);
-        return SideBySide.Each(places, place => Read(files[place.At].File, texts[place.At].Value, register()), Ahead);
+        var unread = new Unread[files.Count];
+        for (var at = 0; at < unread.Length; at++) unread[at] = new Unread(files[at].File, files[at].Text);
+        return SideBySide.Each(unread, it => Read(it.File, it.Text.Value, register()), Ahead);
 
         void Ahead()
         {
-            for (var at = texts.Length - 1; at >= 0 && !texts[at].IsValueCreated; at--) _ = texts[at].Value;
+            for (var at = unread.Length - 1; at >= 0 && !unread[at].Text.IsValueCreated; at--) _ = unread[at].Text.Value;
         }
     }
 
@@ -117,5 +110,10 @@ public static class TopicReader
         return hazardous;
     }
 
-    sealed record Place(int At);
+    sealed class Unread(string file, string text)
+    {
+        public string File => file;
+
+        public Lazy<TopicText> Text { get; } = new(() => TopicText.Of(text));
+    }
 }
